@@ -1,0 +1,40 @@
+using ProcedureRules.Packs;
+
+namespace ProcedureRules.Facts;
+
+/// <summary>
+/// All that is stated of one vehicle and the jobs on it: its parts, relations, observations, the state of each aspect now. Immutable; a
+/// session replaces it as statements come and go.
+/// </summary>
+public sealed class Situation
+{
+    /// <summary>The vehicle's title.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>The packs' names.</summary>
+    public required Vocabulary Vocabulary { get; init; }
+
+    /// <summary>
+    /// Every part that is stated, and one for each kind whose silence means unknown (named as the kind); in the order of the sheet. The
+    /// vehicle itself is among them.
+    /// </summary>
+    public required IReadOnlyList<Part> Parts { get; init; }
+
+    /// <summary>Statements on parts, several for one part where an archetype and the sheet both speak.</summary>
+    public IReadOnlyList<PartStatement> PartStatements { get; init; } = [];
+
+    /// <summary>Statements on relations, and one with an unknown for each pair whose silence means unknown.</summary>
+    public IReadOnlyList<RelationStatement> Relations { get; init; } = [];
+
+    /// <summary>Observations of facts.</summary>
+    public IReadOnlyList<Observation> Observations { get; init; } = [];
+
+    /// <summary>States now, where they differ from the normal state.</summary>
+    public IReadOnlyDictionary<(Part Part, Aspect Aspect), int> States { get; init; } = new Dictionary<(Part, Aspect), int>();
+
+    /// <summary>The jobs asked for.</summary>
+    public IReadOnlyList<JobRequest> Jobs { get; init; } = [];
+
+    /// <summary>The state of an aspect now.</summary>
+    public int StateNow(Part part, Aspect aspect) => States.TryGetValue((part, aspect), out var state) ? state : aspect.Normal;
+}

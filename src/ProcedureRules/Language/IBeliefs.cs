@@ -1,0 +1,24 @@
+using ProcedureRules.Facts;
+using ProcedureRules.Logic;
+using ProcedureRules.Packs;
+
+namespace ProcedureRules.Language;
+
+/// <summary>What a compiled expression may read. Total: every key has an answer.</summary>
+public interface IBeliefs
+{
+    /// <summary>What is held of a fact: merged from all statements and rules.</summary>
+    Value Fact(Part part, FactDefinition fact);
+
+    /// <summary>The band that all demands on a fact leave open; unbounded where nothing is demanded.</summary>
+    Quantities.Quantity Demanded(Part part, FactDefinition fact);
+
+    /// <summary>Whether a relation holds.</summary>
+    Truth Related(Relation relation, Part a, Part b);
+
+    /// <summary>Whether the vehicle has the part.</summary>
+    Truth Exists(Part part);
+
+    /// <summary>The parts of a kind on the vehicle (structural: existing or possible).</summary>
+    IReadOnlyList<Part> PartsOf(Kind kind);
+}

@@ -1,0 +1,8 @@
+namespace ProcedureRules.Language;
+
+/// <summary>A condition that binds: a predicate over one or two slots.</summary>
+/// <param name="Predicate">What must hold.</param>
+/// <param name="First">The slot of the first argument.</param>
+/// <param name="Second">The slot of the second argument, or -1.</param>
+/// <param name="Text">The condition as written; the kind's name for a variable that is only declared.</param>
+public sealed record Pattern(Predicate Predicate, int First, int Second, string Text);

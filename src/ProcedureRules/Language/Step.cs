@@ -1,0 +1,14 @@
+using ProcedureRules.Facts;
+using ProcedureRules.Packs;
+
+namespace ProcedureRules.Language;
+
+/// <summary>A kind of step of a plan: an operation on a part. When and how often it occurs is planning's matter.</summary>
+public sealed record Step(Operation Operation, Part Part)
+{
+    /// <summary>The name used in commands and JSON: <c>operation(part)</c>.</summary>
+    public string Name => $"{Operation.Name}({Part.Name})";
+
+    /// <inheritdoc/>
+    public override string ToString() => Name;
+}

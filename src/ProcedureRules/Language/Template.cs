@@ -1,0 +1,13 @@
+using ProcedureRules.Quantities;
+
+namespace ProcedureRules.Language;
+
+/// <summary>A text with <c>{expressions}</c> in it, checked.</summary>
+public sealed class Template
+{
+    /// <summary>The text as written.</summary>
+    public required string Text { get; init; }
+
+    /// <summary>Renders it; an unknown figure reads "(not known: ask)" and never a made-up number.</summary>
+    public required Func<IBeliefs, Binding, UnitSystem, string> Render { get; init; }
+}

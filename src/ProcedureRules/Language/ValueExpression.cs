@@ -1,0 +1,24 @@
+using ProcedureRules.Diagnostics;
+using ProcedureRules.Facts;
+using ProcedureRules.Packs;
+
+namespace ProcedureRules.Language;
+
+/// <summary>A checked value expression of a rule, as a tree of typed delegates.</summary>
+public sealed class ValueExpression
+{
+    /// <summary>The expression as written.</summary>
+    public required string Text { get; init; }
+
+    /// <summary>Where it is written.</summary>
+    public SourceSpan Span { get; init; }
+
+    /// <summary>The type of its values.</summary>
+    public required FactType Type { get; init; }
+
+    /// <summary>Its value under a binding.</summary>
+    public required Func<IBeliefs, Binding, Value> Evaluate { get; init; }
+
+    /// <summary>The keys it reads under a binding.</summary>
+    public required Func<Binding, Func<Kind, IReadOnlyList<Part>>, IEnumerable<Reading>> Reads { get; init; }
+}
