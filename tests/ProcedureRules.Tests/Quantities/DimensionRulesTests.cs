@@ -45,8 +45,8 @@ public class DimensionRulesTests
         {
             var pairs = new TheoryData<Dim, Dim>();
             foreach (var a in Dimensions.All)
-            foreach (var b in Dimensions.All)
-                pairs.Add(a, b);
+                foreach (var b in Dimensions.All)
+                    pairs.Add(a, b);
             return pairs;
         }
     }
