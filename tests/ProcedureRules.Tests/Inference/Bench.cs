@@ -147,5 +147,13 @@ internal sealed class Bench
             States = (states ?? []).ToDictionary(s => (s.Part, Place), s => Place.IndexOf(s.State)),
         };
 
+    /// <summary>Infers from scratch, under the running test's cancellation.</summary>
+    public static InferenceResult Infer(RuleBase rules, Situation situation) =>
+        new InferenceSession(rules).Infer(situation, cancellationToken: Xunit.TestContext.Current.CancellationToken);
+
+    /// <summary>Goes on to a situation, under the running test's cancellation.</summary>
+    public static InferenceResult Update(InferenceSession session, Situation situation) =>
+        session.Update(situation, cancellationToken: Xunit.TestContext.Current.CancellationToken);
+
     private static Template Say(string text) => new() { Text = text, Render = (_, _, _) => text };
 }

@@ -15,7 +15,7 @@ internal sealed class RandomWorld
     private readonly HashSet<Part> _jobs = [];
     private readonly Dictionary<Part, string> _states = [];
 
-    public RandomWorld(byte[] rules, byte[] start)
+    public RandomWorld(byte[] rules, byte[] start, bool hasRings = false)
     {
         _parts =
         [
@@ -27,6 +27,7 @@ internal sealed class RandomWorld
         var loosen = _bench.Operation("loosen", _bench.Box, ["fitted"], "loose", moves: [_bench.Crate]);
         _bench.Operation("tighten", _bench.Box, ["loose"], "fitted", loosen);
         _bench.Operation("break", _bench.Box, ["loose"], "off");
+        if (hasRings) AddRings(remove);
         var dice = new Dice(rules);
         for (var i = 0; i < 12 && (i == 0 || !dice.IsSpent); i++) AddRule(dice, $"rule {i}");
         Rules = _bench.Build();
@@ -67,6 +68,18 @@ internal sealed class RandomWorld
         _relations,
         _jobs,
         _states.Select(state => (state.Key, state.Value)));
+
+    /// <summary>Relations that run in circles, and a step that calls for itself.</summary>
+    private void AddRings(Operation remove)
+    {
+        var two = Bench.Variables(_bench.Root, _bench.Root);
+        _bench.Rule("either way round", two, [Bench.When(Bench.Related(_bench.Joins), 0, 1)], [Bench.Relate(_bench.Joins, 1, 0)]);
+        _bench.Rule("joined through", Bench.Variables(_bench.Root, _bench.Root, _bench.Root),
+            [Bench.When(Bench.Related(_bench.Joins), 0, 1), Bench.When(Bench.Related(_bench.Covers), 1, 2)], [Bench.Relate(_bench.Joins, 0, 2)]);
+        _bench.Rule("joined covers", two, [Bench.When(Bench.Related(_bench.Joins), 0, 1)], [Bench.Relate(_bench.Covers, 0, 1)]);
+        _bench.Rule("asked for", Bench.Variables(_bench.Root), [Bench.When(new(PredicateSort.Job, "renew"), 0)], [_bench.Need(0, "off")]);
+        _bench.Rule("once begun", Bench.Variables(null, _bench.Root), [Bench.When(new(PredicateSort.On), 0, 1)], [Bench.Do(remove, 1)]);
+    }
 
     private void AddRule(Dice dice, string name)
     {
