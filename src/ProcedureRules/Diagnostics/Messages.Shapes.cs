@@ -60,6 +60,9 @@ internal static partial class Messages
     public static Diagnostic WrongKind(SourceSpan node, string expected, string found) =>
         WrongKindCode.At(node, $"{expected} is expected here, this is {found}");
 
+    public static Diagnostic NothingWritten(SourceSpan node, string expected) =>
+        WrongKindCode.At(node, $"{expected} is expected here, nothing is written");
+
     public static Diagnostic NotOneOfTheWords(SourceSpan node, string text, IReadOnlyList<string> words)
     {
         var message = $"{Quote(text)} is not one of the words that can stand here";

@@ -23,7 +23,7 @@ internal static partial class Messages
 
     private static readonly DiagnosticCode CharacterCode = Declare(
         "PR0004",
-        "A character that YAML text may not hold",
+        "A character that a file may not hold",
         "Delete the character; it is invisible in most editors.",
         "a NUL character left behind by a copy from another program");
 
@@ -82,7 +82,7 @@ internal static partial class Messages
         TooBigCode.At(place, $"the file holds too much: at most {Count(mostNodes, "value")}, reached here");
 
     public static Diagnostic ForbiddenCharacter(SourceSpan place, char character) =>
-        CharacterCode.At(place, $"YAML text may not hold the character {CodePoint(character)}");
+        CharacterCode.At(place, $"a file may not hold the character {CodePoint(character)}");
 
     public static Diagnostic YamlSyntax(SourceSpan place, string why) =>
         SyntaxCode.At(place, $"this is not well-formed YAML: {why}");

@@ -24,7 +24,7 @@ internal sealed class ShapeChecker
         {
             case TextShape text: VisitText(node, text); break;
             case WordShape words: VisitWord(node, words); break;
-            case YesNoShape: VisitYesNo(node); break;
+            case YesNoShape yesNo: VisitYesNo(node, yesNo); break;
             case IntegerShape integer: VisitInteger(node, integer); break;
             case ListShape list: VisitList(node, list); break;
             case MapShape map: VisitMap(node, map); break;
@@ -49,16 +49,16 @@ internal sealed class ShapeChecker
             _bag.Add(Messages.NotOneOfTheWords(scalar.Span, scalar.Text, shape.Words));
     }
 
-    private void VisitYesNo(YamlNode node)
+    private void VisitYesNo(YamlNode node, YesNoShape shape)
     {
         if (node is not YamlScalar scalar || scalar.AsYesNo() is null)
-            _bag.Add(Messages.WrongKind(node.Span, "yes or no", Found(node)));
+            ReportKind(node, shape);
     }
 
     private void VisitInteger(YamlNode node, IntegerShape shape)
     {
         if (node is not YamlScalar scalar || !scalar.IsWholeNumber)
-            _bag.Add(Messages.WrongKind(node.Span, "a whole number", Found(node)));
+            ReportKind(node, shape);
         else if (scalar.AsInteger() is not { } number || number < shape.Min || number > shape.Max)
             _bag.Add(Messages.NumberOutOfBounds(scalar.Span, scalar.Text, shape.Min, shape.Max));
     }
@@ -108,7 +108,7 @@ internal sealed class ShapeChecker
     {
         var meant = node switch
         {
-            YamlScalar => shape.Scalar,
+            YamlScalar { IsNothing: false } => shape.Scalar,
             YamlSequence => shape.List,
             YamlMapping map => shape.Alternatives.FirstOrDefault(way => way.Key is not null && map.Has(way.Key))?.Shape ?? shape.Map,
             _ => null,
@@ -118,7 +118,7 @@ internal sealed class ShapeChecker
         else if (node is YamlMapping map)
             ReportNoKey(map, shape);
         else
-            _bag.Add(Messages.WrongKind(node.Span, ShapeWords.Expected(shape), Found(node)));
+            ReportKind(node, shape);
     }
 
     // A misspelt deciding key is the likeliest mistake: say that, rather than list everything that could stand here.
@@ -127,7 +127,7 @@ internal sealed class ShapeChecker
         var keys = shape.Keys.ToList();
         if (keys.Count == 0)
         {
-            _bag.Add(Messages.WrongKind(map.Span, ShapeWords.Expected(shape), map.Kind));
+            ReportKind(map, shape);
             return;
         }
 
@@ -143,12 +143,20 @@ internal sealed class ShapeChecker
         if (node is T right && node is not YamlScalar { IsNothing: true })
             return right;
 
-        _bag.Add(Messages.WrongKind(node.Span, ShapeWords.Expected(shape), Found(node)));
+        ReportKind(node, shape);
         return null;
     }
 
-    private static string Found(YamlNode node) =>
-        node is YamlScalar { IsNothing: false } scalar ? $"{scalar.Kind} ({Messages.Quote(scalar.Text)})" : node.Kind;
+    private void ReportKind(YamlNode node, Shape shape)
+    {
+        var expected = ShapeWords.Expected(shape);
+        _bag.Add(node switch
+        {
+            YamlScalar { IsNothing: true } => Messages.NothingWritten(node.Span, expected),
+            YamlScalar scalar => Messages.WrongKind(node.Span, expected, $"{scalar.Kind} ({Messages.Quote(scalar.Text)})"),
+            _ => Messages.WrongKind(node.Span, expected, node.Kind),
+        });
+    }
 
     private static IEnumerable<string> Unwritten(MapShape shape, YamlMapping map) =>
         shape.Fields.Select(field => field.Name).Where(name => !map.Has(name));

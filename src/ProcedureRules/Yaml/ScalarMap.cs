@@ -72,15 +72,17 @@ internal static class ScalarMap
         return true;
     }
 
-    // A backslash at the end of a line joins it with the next one: it stands for nothing.
+    // Escapes that stand for white space are skipped as well, and so is a backslash that joins two lines.
     private static int SkipSpace(ReadOnlySpan<char> raw, int at, YamlStyle style)
     {
         while (at < raw.Length)
         {
-            var joins = style == YamlStyle.DoubleQuoted && raw[at] == '\\' && at + 1 < raw.Length && raw[at + 1] is '\n' or '\r';
-            if (!IsSpace(raw[at]) && !joins)
+            if (IsSpace(raw[at]))
+                at++;
+            else if (style == YamlStyle.DoubleQuoted && raw[at] == '\\' && Unescape(raw[at..], out var decoded, out var length) && decoded.All(IsSpace))
+                at += length;
+            else
                 break;
-            at++;
         }
 
         return at;
@@ -89,7 +91,7 @@ internal static class ScalarMap
     private static bool IsDoubledQuote(ReadOnlySpan<char> raw, int at, YamlStyle style) =>
         style == YamlStyle.SingleQuoted && raw[at] == '\'' && at + 1 < raw.Length && raw[at + 1] == '\'';
 
-    private static bool IsSpace(char c) => c is ' ' or '\t' or '\n' or '\r' or '\u0085' or '\u2028' or '\u2029';
+    private static bool IsSpace(char c) => c is ' ' or '\t' or '\n' or '\r';
 
     // The escapes of YAML 1.2.2, section 5.7.
     private static bool Unescape(ReadOnlySpan<char> raw, out string decoded, out int length)

@@ -25,7 +25,7 @@ internal sealed class YamlScalar(SourceSpan span, string text, YamlStyle style) 
         IsPlain && Text.Length > 0 && char.IsAsciiDigit(Text[^1]) && !Text.AsSpan(Text[0] is '-' or '+' ? 1 : 0).ContainsAnyExceptInRange('0', '9');
 
     /// <inheritdoc/>
-    public override string Kind => IsNothing ? "no value" : IsPlain ? "a text" : "a quoted text";
+    public override string Kind => IsPlain ? "a text" : "a quoted text";
 
     /// <summary>The place in the file of a piece of <see cref="Text"/>, such as a name within an expression.</summary>
     /// <param name="offset">Where the piece starts in the text.</param>

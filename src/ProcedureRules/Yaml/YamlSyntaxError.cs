@@ -26,8 +26,10 @@ internal static class YamlSyntaxError
     /// <param name="reached">How far the parser had come, for exceptions without a place.</param>
     public static Diagnostic From(SourceFile file, Exception failure, long reached)
     {
+        // Some exceptions come with an empty mark that looks like the file's start; it is believed on the first line only.
         var marked = failure as YamlException;
-        var offset = marked is { End.Index: > 0 } ? marked.Start.Index : reached;
+        var isMarkBelieved = marked is { Start.Index: > 0 } || (marked is not null && file.LineOf((int)reached) == 1);
+        var offset = isMarkBelieved ? marked!.Start.Index : reached;
         var place = file.Span((int)Math.Clamp(offset, 0, file.Text.Length), 0);
         if (IndentingTab(file, place.Line) is { } tab)
             return Messages.TabIndent(tab);
