@@ -19,19 +19,19 @@ internal static partial class Messages
         "PR0703",
         "No order found within the bound",
         "Read the notes for the steps that are stuck; an 'order' or a 'need' that says which comes first helps.",
-        "");
+        "# hundreds of steps whose needs take turns");
 
     private static readonly DiagnosticCode PlanRejectedCode = Declare(
         "PR0704",
         "A plan that its own check rejected",
         "Report it with the packs and the work order: this is a mistake of the library. The plan is not shown, since it may be unsafe.",
-        "");
+        "# nothing in a pack should bring it about");
 
     private static readonly DiagnosticCode NoDecisionCode = Declare(
         "PR0705",
         "No set of choices found within the bound",
         "Take a choice by hand, or rank the options.",
-        "");
+        "# a great many one_of of equal rank, most of them forbidden");
 
     public static Diagnostic OrderRing(SourceSpan span, IEnumerable<string> steps) =>
         OrderRingCode.At(span, $"each of these steps is to come before the next, and the last before the first: {Either(steps).Replace(" or ", " and ", StringComparison.Ordinal)}");
