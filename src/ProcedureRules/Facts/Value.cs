@@ -43,7 +43,7 @@ public readonly record struct Value
 
     /// <summary>What an unknown fact is taken to be: its plausible range, or every word.</summary>
     public static Value Unknown(FactDefinition fact) => fact.Type.IsQuantity
-        ? Of(fact.Type, fact.Plausible ?? Quantity.Anything(fact.Type.Dimension!))
+        ? Of(fact.Type, fact.Plausible ?? Quantity.Anything(fact.Type.Dimension!.Value))
         : new(fact.Type, default, AllWords(fact.Type), null);
 
     /// <summary>The bits of every word of a type.</summary>
@@ -51,13 +51,13 @@ public readonly record struct Value
 
     /// <summary>The smallest value that holds both.</summary>
     public Value Hull(Value other) => Type.IsQuantity
-        ? Of(Type, Quantity.Hull(other.Quantity))
+        ? Of(Type, Quantity.Hull(Quantity, other.Quantity))
         : Type.IsText ? (Text == other.Text ? this : OfText($"{Text} / {other.Text}")) : new(Type, default, Words | other.Words, null);
 
     /// <summary>What both allow, or null where they contradict each other.</summary>
     public Value? Intersect(Value other)
     {
-        if (Type.IsQuantity) return Quantity.Intersect(other.Quantity) is { } common ? Of(Type, common) : null;
+        if (Type.IsQuantity) return Quantity.Intersect(Quantity, other.Quantity) is { } common ? Of(Type, common) : null;
         if (Type.IsText) return Text == other.Text ? this : null;
         var words = Words & other.Words;
         return words == 0 ? null : new(Type, default, words, null);

@@ -22,7 +22,7 @@ public sealed class RuleBase
 
     /// <summary>
     /// What must hold while an aspect is in a state; slot 0 is the part, and each further slot is every part of the kind named in
-    /// <see cref="WhileCondition.Others"/>.
+    /// <see cref="WhileCondition.Other"/>.
     /// </summary>
     public required IReadOnlyList<WhileCondition> Whiles { get; init; }
 }

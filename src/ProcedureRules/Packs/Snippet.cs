@@ -24,7 +24,7 @@ public sealed class Snippet
     public SourceSpan Span => _node?.Span ?? SourceSpan.None;
 
     /// <summary>Maps a piece of the text to its place in the file.</summary>
-    public SourceSpan SpanOf(int offset, int length) => _node?.SpanOf(offset, length) ?? SourceSpan.None;
+    public SourceSpan SpanOf(int offset, int length) => _node?.SpanAt(offset, length) ?? SourceSpan.None;
 
     /// <inheritdoc/>
     public override string ToString() => Text;

@@ -1,0 +1,59 @@
+namespace ProcedureRules.Diagnostics;
+
+/// <summary>Finds the name a misspelt one was likely meant to be.</summary>
+internal static class NearestName
+{
+    private const int LongestName = 64;
+
+    /// <summary>The nearest candidate, or null if none is near enough; ties go to the first in ordinal order.</summary>
+    /// <remarks>Case, hyphens, underscores and spaces do not count: whoever writes <c>oil-pan</c> means <c>oil_pan</c>.</remarks>
+    public static string? Find(string wrong, IEnumerable<string> candidates)
+    {
+        if (wrong.Length > LongestName)
+            return null;
+
+        var plain = Plain(wrong);
+        string? best = null;
+        var bestDistance = Allowed(plain.Length) + 1;
+        foreach (var candidate in candidates)
+        {
+            if (candidate == wrong || candidate.Length > LongestName)
+                continue;
+
+            var distance = Distance(plain, Plain(candidate));
+            var tie = distance == bestDistance && best is not null && string.CompareOrdinal(candidate, best) < 0;
+            if (distance < bestDistance || tie)
+                (best, bestDistance) = (candidate, distance);
+        }
+
+        return best;
+    }
+
+    private static int Allowed(int length) => length switch { < 3 => 0, < 5 => 1, < 9 => 2, _ => 3 };
+
+    private static string Plain(string name) =>
+        string.Concat(name.Where(c => c is not ('-' or '_' or ' ')).Select(char.ToLowerInvariant));
+
+    // Optimal string alignment: insertions, deletions, substitutions and swaps of neighbours cost one each.
+    private static int Distance(string a, string b)
+    {
+        var d = new int[a.Length + 1, b.Length + 1];
+        for (var i = 0; i <= a.Length; i++)
+            d[i, 0] = i;
+        for (var j = 0; j <= b.Length; j++)
+            d[0, j] = j;
+
+        for (var i = 1; i <= a.Length; i++)
+        {
+            for (var j = 1; j <= b.Length; j++)
+            {
+                var change = d[i - 1, j - 1] + (a[i - 1] == b[j - 1] ? 0 : 1);
+                d[i, j] = Math.Min(change, Math.Min(d[i - 1, j], d[i, j - 1]) + 1);
+                if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1])
+                    d[i, j] = Math.Min(d[i, j], d[i - 2, j - 2] + 1);
+            }
+        }
+
+        return d[a.Length, b.Length];
+    }
+}

@@ -1,0 +1,230 @@
+using ProcedureRules.Diagnostics;
+using YamlDotNet.Core;
+using YamlDotNet.Core.Events;
+
+namespace ProcedureRules.Yaml;
+
+/// <summary>Reads YAML text into nodes that know their places; whatever goes wrong becomes a diagnostic.</summary>
+/// <remarks>
+/// Built on parse events rather than on a deserializer: each event carries its marks, and nothing is made by
+/// reflection. A mistake in the syntax ends the reading of a file; every other one is told and reading goes on.
+/// </remarks>
+internal sealed class YamlReader
+{
+    private readonly SourceFile _file;
+    private readonly DiagnosticBag _bag;
+    private readonly Scanner _scanner;
+    private readonly Parser _parser;
+    private int _nodes;
+    private int _depth;
+
+    private YamlReader(SourceFile file, DiagnosticBag bag)
+    {
+        _file = file;
+        _bag = bag;
+        _scanner = new Scanner(new StringReader(file.Text), skipComments: true);
+        _parser = new Parser(_scanner);
+    }
+
+    /// <summary>Reads the one document of a file.</summary>
+    /// <returns>The document, or null after a complaint that nothing can be read.</returns>
+    public static YamlNode? Read(SourceFile file, DiagnosticBag bag)
+    {
+        if (file.Text.Length > YamlLimits.Characters)
+        {
+            bag.Add(Messages.TooLong(file.Span(0, 0), YamlLimits.Characters));
+            return null;
+        }
+
+        return YamlCharacters.Check(file, bag) ? new YamlReader(file, bag).ReadGuarded() : null;
+    }
+
+    private YamlNode? ReadGuarded()
+    {
+        try
+        {
+            return ReadDocument();
+        }
+        catch (StopReadingException)
+        {
+            return null;
+        }
+        catch (Exception failure)
+        {
+            // The parser documents only YamlException and also lets others out, on some broken flow mappings for
+            // instance; no text may bring the reader down, so all of them mean: not well-formed.
+            _bag.Add(YamlSyntaxError.From(_file, failure, _scanner.CurrentPosition.Index));
+            return null;
+        }
+    }
+
+    private YamlNode? ReadDocument()
+    {
+        Next<StreamStart>();
+        if (_parser.MoveNext() && _parser.Current is StreamEnd)
+        {
+            _bag.Add(Messages.EmptyFile(_file.Span(0, 0)));
+            return null;
+        }
+
+        _parser.MoveNext();
+        var root = ReadNode();
+        Next<DocumentEnd>();
+        if (_parser.MoveNext() && _parser.Current is DocumentStart second)
+            _bag.Add(Messages.SecondDocument(Place(second)));
+
+        if (root is not YamlScalar { IsNothing: true })
+            return root;
+
+        _bag.Add(Messages.EmptyFile(_file.Span(0, 0)));
+        return null;
+    }
+
+    // Leaves the parser on the last event of the node.
+    private YamlNode ReadNode()
+    {
+        var current = _parser.Current!;
+        if (++_nodes > YamlLimits.Nodes)
+            Stop(Messages.TooManyNodes(Place(current), YamlLimits.Nodes));
+        if (current is NodeEvent node)
+            RejectTagAndAnchor(node);
+
+        return current switch
+        {
+            Scalar scalar => ReadScalar(scalar),
+            SequenceStart => ReadSequence(current),
+            MappingStart => ReadMapping(current),
+            _ => ReadAlias(current),
+        };
+    }
+
+    private YamlInvalid ReadAlias(ParsingEvent alias)
+    {
+        _bag.Add(Messages.ForbiddenYaml(Place(alias), "an alias ('*')"));
+        return new YamlInvalid(Place(alias));
+    }
+
+    private YamlScalar ReadScalar(Scalar scalar)
+    {
+        var style = scalar.Style switch
+        {
+            ScalarStyle.SingleQuoted => YamlStyle.SingleQuoted,
+            ScalarStyle.DoubleQuoted => YamlStyle.DoubleQuoted,
+            ScalarStyle.Literal => YamlStyle.Literal,
+            ScalarStyle.Folded => YamlStyle.Folded,
+            _ => YamlStyle.Plain,
+        };
+        return new YamlScalar(Place(scalar), scalar.Value, style);
+    }
+
+    private YamlSequence ReadSequence(ParsingEvent start)
+    {
+        Enter(start);
+        var items = new List<YamlNode>();
+        while (Advance() is not SequenceEnd)
+            items.Add(ReadNode());
+
+        return new YamlSequence(Leave(start, items.Count > 0 ? items[^1] : null), items);
+    }
+
+    private YamlMapping ReadMapping(ParsingEvent start)
+    {
+        Enter(start);
+        var entries = new Dictionary<string, YamlEntry>(StringComparer.Ordinal);
+        var ordered = new List<YamlEntry>();
+        YamlNode? last = null;
+        while (Advance() is not MappingEnd)
+        {
+            var key = ReadNode();
+            Advance();
+            last = ReadNode();
+            if (UsableKey(key) is not { } name)
+                continue;
+
+            var entry = new YamlEntry(name, last);
+            if (entries.TryAdd(name.Text, entry))
+                ordered.Add(entry);
+            else
+                _bag.Add(Messages.DuplicateKey(name.Span, name.Text, entries[name.Text].Key.Span));
+        }
+
+        return new YamlMapping(Leave(start, last), ordered);
+    }
+
+    private YamlScalar? UsableKey(YamlNode key)
+    {
+        switch (key)
+        {
+            case YamlScalar { IsPlain: true, Text: "<<" }:
+                _bag.Add(Messages.ForbiddenYaml(key.Span, "a merge key ('<<')"));
+                return null;
+            case YamlScalar { IsPlain: true, Text: "" }:
+                _bag.Add(Messages.KeyMissing(key.Span));
+                return null;
+            case YamlScalar name:
+                return name;
+            case YamlInvalid:
+                return null;
+            default:
+                _bag.Add(Messages.KeyNotText(key.Span, key.Kind));
+                return null;
+        }
+    }
+
+    private void RejectTagAndAnchor(NodeEvent node)
+    {
+        if (!node.Tag.IsEmpty)
+            _bag.Add(Messages.ForbiddenYaml(Place(node), "a tag ('!')"));
+        if (!node.Anchor.IsEmpty)
+            _bag.Add(Messages.ForbiddenYaml(Place(node), "an anchor ('&')"));
+    }
+
+    private void Enter(ParsingEvent start)
+    {
+        if (++_depth > YamlLimits.Depth)
+            Stop(Messages.TooDeep(Place(start), YamlLimits.Depth));
+    }
+
+    // The end mark of a block lies at the next token, lines below; its last value is where it ends for a reader. A
+    // bracketed one ends behind its bracket.
+    private SourceSpan Leave(ParsingEvent start, YamlNode? last)
+    {
+        _depth--;
+        var from = (int)start.Start.Index;
+        var end = (int)_parser.Current!.Start.Index;
+        var closes = (CharacterAt(from), CharacterAt(end)) is ('[', ']') or ('{', '}');
+        var to = closes ? end + 1 : last?.Span.End ?? from;
+        return _file.Span(from, Math.Max(0, to - from));
+    }
+
+    private char CharacterAt(int offset) => offset < _file.Text.Length ? _file.Text[offset] : '\0';
+
+    private ParsingEvent Advance()
+    {
+        if (!_parser.MoveNext())
+            throw new InvalidOperationException("the text ends too early");
+        return _parser.Current!;
+    }
+
+    private void Next<T>()
+        where T : ParsingEvent
+    {
+        if (Advance() is not T)
+            throw new InvalidOperationException("the text ends too early");
+    }
+
+    private SourceSpan Place(ParsingEvent at)
+    {
+        var from = Math.Clamp((int)at.Start.Index, 0, _file.Text.Length);
+        var to = Math.Clamp((int)at.End.Index, from, _file.Text.Length);
+        return _file.Span(from, _file.Text.AsSpan(from, to - from).TrimEnd().Length);
+    }
+
+    private void Stop(Diagnostic why)
+    {
+        _bag.Add(why);
+        throw new StopReadingException();
+    }
+
+    private sealed class StopReadingException : Exception;
+}

@@ -1,0 +1,38 @@
+using ProcedureRules.Diagnostics;
+using Xunit;
+
+namespace ProcedureRules.Tests.Diagnostics;
+
+public class NearestNameTests
+{
+    [Theory]
+    [InlineData("therm", "then")]
+    [InlineData("wehn", "when")]
+    [InlineData("becuase", "because")]
+    [InlineData("oil-pan", "oil_pan")]
+    [InlineData("Oil Pan", "oil_pan")]
+    [InlineData("OILPAN", "oil_pan")]
+    [InlineData("then", "when")]
+    [InlineData("x", null)]
+    [InlineData("completely_different", null)]
+    [InlineData("", null)]
+    public void Find_Misspelling_NamesTheNearest(string wrong, string? expected)
+    {
+        var known = new[] { "when", "then", "because", "oil_pan", "id" };
+
+        Assert.Equal(expected, NearestName.Find(wrong, known.Where(name => name != wrong)));
+    }
+
+    [Fact]
+    public void Find_Tie_GoesToTheFirstInOrdinalOrderWhateverTheInput()
+    {
+        Assert.Equal("mount_a", NearestName.Find("mount_x", ["mount_b", "mount_a", "mount_c"]));
+        Assert.Equal("mount_a", NearestName.Find("mount_x", ["mount_c", "mount_a", "mount_b"]));
+    }
+
+    [Fact]
+    public void Find_NameItself_IsNoSuggestion() => Assert.Null(NearestName.Find("when", ["when"]));
+
+    [Fact]
+    public void Find_EndlessName_IsNotCompared() => Assert.Null(NearestName.Find(new string('a', 100_000), [new string('a', 64)]));
+}
