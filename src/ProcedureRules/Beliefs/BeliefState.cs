@@ -1,7 +1,117 @@
+using ProcedureRules.Facts;
+using ProcedureRules.Inference;
+using ProcedureRules.Language;
+using ProcedureRules.Logic;
+using ProcedureRules.Packs;
+using ProcedureRules.Quantities;
+
 namespace ProcedureRules.Beliefs;
 
-/// <summary>How firmly every conclusion stands under one set of facts. Immutable.</summary>
-public sealed class BeliefState
+/// <summary>What is believed under one set of statements and choices. Immutable; safe on many threads; shares its network.</summary>
+public sealed class BeliefState : IBeliefs
 {
-    internal BeliefState() { }
+    private readonly NodeIndex _nodes;
+    private readonly Labels _labels;
+
+    private BeliefState(BeliefNetwork network, Labels labels)
+    {
+        Network = network;
+        _nodes = network.Graph.Nodes;
+        _labels = labels;
+    }
+
+    /// <summary>The network.</summary>
+    public BeliefNetwork Network { get; }
+
+    /// <summary>Facts whose best ranked statements contradict each other.</summary>
+    public IReadOnlyList<Conflict> Conflicts => field ??= Trouble.ConflictsIn(Network.Graph, _labels);
+
+    /// <summary>Facts whose sure demands leave no value.</summary>
+    public IReadOnlyList<EmptyBand> EmptyBands => field ??= Trouble.EmptyBandsIn(Network.Graph, _labels);
+
+    /// <summary>How firmly an atom stands without any condition on a moment of the plan.</summary>
+    public Assurance Required(Atom atom) => LabelOf(atom).Required;
+
+    /// <summary>How firmly an atom stands where conditions on moments are taken as met.</summary>
+    public Assurance Available(Atom atom) => LabelOf(atom).Available;
+
+    /// <summary>Yes: required sure; no: not even available; else unknown.</summary>
+    public Truth TruthOf(Atom atom) => LabelOf(atom).Truth;
+
+    /// <summary>How firmly an effect stands without any condition on a moment (in a record with such a condition: not at all).</summary>
+    public Assurance Required(Record record, int effect) => LabelOf(record).Required(record, record.Effects[effect]);
+
+    /// <summary>How firmly an effect stands where conditions on moments are taken as met.</summary>
+    public Assurance Available(Record record, int effect) => LabelOf(record).Available(record.Effects[effect]);
+
+    /// <summary>How firmly an effect stands once a step occurs (and so its part exists), where conditions on moments are taken as met.</summary>
+    public Assurance Given(Record record, int effect, Step step) => GivenStep.Level(this, record, effect, step);
+
+    /// <summary>The truth of one of a record's tests.</summary>
+    public Truth TruthOf(Record record, int test) => record.Tests[test].Evaluate(this, record.Binding);
+
+    /// <summary>The rank that the merged value of a fact surely has; none where it is not known.</summary>
+    public Source SourceOf(FactKey key) => _nodes.Of(key) is var index and >= 0 ? _labels.Facts[index].Rank.Low : Source.None;
+
+    /// <summary>The observations of a fact.</summary>
+    public IReadOnlyList<Observation> Observations(FactKey key) => _nodes.Of(key) is var index and >= 0 ? _labels.Observations[index] : [];
+
+    /// <summary>The demands on a fact.</summary>
+    public DemandBand Demands(FactKey key) => _nodes.Of(key) is var index and >= 0 ? _labels.Demands[index].Band : default;
+
+    /// <summary>The option of a choice that is taken; null while it is open.</summary>
+    public int? Taken(ChoiceKey choice)
+    {
+        foreach (var option in Network.OptionsOf(choice))
+            if (_labels.Inputs[option].Level == Assurance.Sure) return ((Atom.Chosen)_nodes.Atoms[option]).Option;
+        return null;
+    }
+
+    /// <summary>The beliefs with some inputs changed, one after the other. What <see cref="BeliefNetwork.Covers"/> denies has no effect on records.</summary>
+    public BeliefState With(IReadOnlyList<Supposition> suppositions)
+    {
+        ArgumentNullException.ThrowIfNull(suppositions);
+        var labels = _labels.Fork();
+        var state = new BeliefState(Network, labels);
+        var propagation = new Propagation(Network.Graph, Network.Strata, labels, state, _labels);
+        var inputs = new Inputs(Network, labels);
+        foreach (var supposition in suppositions)
+            foreach (var node in inputs.Apply(supposition)) propagation.Touch(node);
+        propagation.Run();
+        return state;
+    }
+
+    /// <inheritdoc/>
+    public Value Fact(Part part, FactDefinition fact) =>
+        _nodes.Of(new FactKey(part, fact)) is var index and >= 0 ? _labels.Facts[index].Value : Value.Unknown(fact);
+
+    /// <summary>The least value that satisfies every demand of at least so much: from what is surely demanded to what may be.</summary>
+    public Quantity Demanded(Part part, FactDefinition fact) => _nodes.Of(new FactKey(part, fact)) is var index and >= 0
+        ? _labels.Demands[index].Demanded
+        : new DemandMerge(fact).ToLabel().Demanded;
+
+    /// <inheritdoc/>
+    public Truth Related(Relation relation, Part a, Part b) => TruthOf(new Atom.Related(relation, a, b));
+
+    /// <inheritdoc/>
+    public Truth Exists(Part part) => TruthOf(new Atom.Exists(part));
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Part> PartsOf(Kind kind) => Network.PartsOf(kind);
+
+    /// <summary>The beliefs under the situation as stated.</summary>
+    internal static BeliefState From(BeliefNetwork network)
+    {
+        var labels = new Labels(network.Graph);
+        var state = new BeliefState(network, labels);
+        new Inputs(network, labels).SetAll();
+        var propagation = new Propagation(network.Graph, network.Strata, labels, state, null);
+        propagation.TouchAll();
+        propagation.Run();
+        return state;
+    }
+
+    internal RecordLabel LabelOf(Record record) => _labels.Records[_nodes.Of(record)];
+
+    private AtomLabel LabelOf(Atom atom) => _nodes.Of(atom) is var index and >= 0 ? _labels.Atoms[index] : default;
 }

@@ -14,10 +14,10 @@ public abstract record Supposition
     public sealed record Observed(FactKey Key, IReadOnlyList<Observation> Observations) : Supposition;
 
     /// <summary>The statements on a part's existence come to this.</summary>
-    public sealed record PartExists(Part Part, Truth Truth) : Supposition;
+    public sealed record PartExists(Part Part, Truth Truth, Source Source = Source.Measured) : Supposition;
 
     /// <summary>The statements on a relation come to this.</summary>
-    public sealed record RelationHolds(Relation Relation, Part A, Part B, Truth Truth) : Supposition;
+    public sealed record RelationHolds(Relation Relation, Part A, Part B, Truth Truth, Source Source = Source.Measured) : Supposition;
 
     /// <summary>An option of a choice is taken (null: the choice is open again).</summary>
     public sealed record Takes(ChoiceKey Choice, int? Option) : Supposition;

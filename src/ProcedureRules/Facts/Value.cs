@@ -29,6 +29,9 @@ public readonly record struct Value
     /// <summary>The text, for free text.</summary>
     public string? Text { get; }
 
+    /// <summary>Whether a single figure or word is left (a text always is one).</summary>
+    public bool IsPoint => Type.IsQuantity ? Quantity.IsPoint : Type.IsText ? Text is not null : (Words & (Words - 1)) == 0;
+
     /// <summary>A quantity.</summary>
     public static Value Of(FactType type, Quantity quantity) => new(type, quantity, 0, null);
 

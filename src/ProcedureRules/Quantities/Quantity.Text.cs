@@ -9,7 +9,7 @@ public readonly partial record struct Quantity
 {
     /// <summary>What "about" allows on either side of a figure, as a share of it.</summary>
     /// <remarks>Common practice, no source: a figure quoted with "about" is good to a fifth or so.</remarks>
-    public const double AboutShare = 0.2;
+    public const decimal AboutShare = 0.2m;
 
     /// <summary>Reads a whole text as one quantity. A number without a unit is a pure number.</summary>
     /// <returns>Whether it is one; if not, <paramref name="fault"/> says why and where. Nothing is ever thrown.</returns>

@@ -58,9 +58,9 @@ public static class UnitTable
         U("kN", Dimension.Force, Kilo, "kilonewton", Si, si: 10_000),
         U("kgf", Dimension.Force, StandardGravity, "kilogram of force", Si),
 
-        U("lb.in|lb-in|lb in|lbf.in|lbf-in|lbf in|in.lb|in-lb|in lb|in.lbf|in-lbf|in lbf|in-lbs|in lbs|in.lbs",
+        U("lb.in|lb-in|lb in|lbf.in|lbf-in|lbf in|in.lb|in-lb|in lb|in.lbf|in-lbf|in lbf|in-lbs|in lbs|in.lbs|lbin|inlb|inlbs",
             Dimension.Torque, PoundForce * Inch, "pound inch", Us, us: 0),
-        U("lb.ft|lb-ft|lb ft|lbf.ft|lbf-ft|lbf ft|ft.lb|ft-lb|ft lb|ft.lbf|ft-lbf|ft lbf|ft-lbs|ft lbs|ft.lbs",
+        U("lb.ft|lb-ft|lb ft|lbf.ft|lbf-ft|lbf ft|ft.lb|ft-lb|ft lb|ft.lbf|ft-lbf|ft lbf|ft-lbs|ft lbs|ft.lbs|lbft|ftlb|ftlbs",
             Dimension.Torque, PoundForce * Foot, "pound foot", Us, us: 13.5),
         U("N.m|Nm|N-m|N m|N\u00B7m|N\u22C5m", Dimension.Torque, One, "newton metre", Si, si: 0),
         U("kgf.m|kgf m", Dimension.Torque, StandardGravity, "kilogram-force metre", Si),

@@ -13,8 +13,7 @@ internal sealed class YamlReader
 {
     private readonly SourceFile _file;
     private readonly DiagnosticBag _bag;
-    private readonly Scanner _scanner;
-    private readonly Parser _parser;
+    private readonly YamlEvents _events;
     private int _nodes;
     private int _depth;
 
@@ -22,8 +21,7 @@ internal sealed class YamlReader
     {
         _file = file;
         _bag = bag;
-        _scanner = new Scanner(new StringReader(file.Text), skipComments: true);
-        _parser = new Parser(_scanner);
+        _events = new YamlEvents(file);
     }
 
     /// <summary>Reads the one document of a file.</summary>
@@ -53,39 +51,44 @@ internal sealed class YamlReader
         {
             // The parser documents only YamlException and also lets others out, on some broken flow mappings for
             // instance; no text may bring the reader down, so all of them mean: not well-formed.
-            _bag.Add(YamlSyntaxError.From(_file, failure, _scanner.CurrentPosition.Index));
+            _bag.Add(YamlSyntaxError.From(_file, failure, _events.Reached));
             return null;
         }
     }
 
     private YamlNode? ReadDocument()
     {
-        Next<StreamStart>();
-        if (_parser.MoveNext() && _parser.Current is StreamEnd)
-        {
-            _bag.Add(Messages.EmptyFile(_file.Span(0, 0)));
-            return null;
-        }
+        // The start of the stream, then that of the document or, in an empty file, the end of the stream.
+        _events.Advance();
+        var root = _events.Advance() is DocumentStart ? ReadNext() : null;
+        if (root is not null && SkipDocumentEnd() is DocumentStart second)
+            _bag.Add(Messages.SecondDocument(_events.Place(second)));
 
-        _parser.MoveNext();
-        var root = ReadNode();
-        Next<DocumentEnd>();
-        if (_parser.MoveNext() && _parser.Current is DocumentStart second)
-            _bag.Add(Messages.SecondDocument(Place(second)));
-
-        if (root is not YamlScalar { IsNothing: true })
+        if (root is not null and not YamlScalar { IsNothing: true })
             return root;
 
         _bag.Add(Messages.EmptyFile(_file.Span(0, 0)));
         return null;
     }
 
-    // Leaves the parser on the last event of the node.
+    private ParsingEvent SkipDocumentEnd()
+    {
+        _events.Advance();
+        return _events.Advance();
+    }
+
+    private YamlNode ReadNext()
+    {
+        _events.Advance();
+        return ReadNode();
+    }
+
+    // Starts on the first event of the node and ends on its last.
     private YamlNode ReadNode()
     {
-        var current = _parser.Current!;
+        var current = _events.Current;
         if (++_nodes > YamlLimits.Nodes)
-            Stop(Messages.TooManyNodes(Place(current), YamlLimits.Nodes));
+            Stop(Messages.TooManyNodes(_events.Place(current), YamlLimits.Nodes));
         if (current is NodeEvent node)
             RejectTagAndAnchor(node);
 
@@ -100,8 +103,8 @@ internal sealed class YamlReader
 
     private YamlInvalid ReadAlias(ParsingEvent alias)
     {
-        _bag.Add(Messages.ForbiddenYaml(Place(alias), "an alias ('*')"));
-        return new YamlInvalid(Place(alias));
+        _bag.Add(Messages.ForbiddenYaml(_events.Place(alias), "an alias ('*')"));
+        return new YamlInvalid(_events.Place(alias));
     }
 
     private YamlScalar ReadScalar(Scalar scalar)
@@ -114,14 +117,14 @@ internal sealed class YamlReader
             ScalarStyle.Folded => YamlStyle.Folded,
             _ => YamlStyle.Plain,
         };
-        return new YamlScalar(Place(scalar), scalar.Value, style);
+        return new YamlScalar(_events.Place(scalar), scalar.Value, style);
     }
 
     private YamlSequence ReadSequence(ParsingEvent start)
     {
         Enter(start);
         var items = new List<YamlNode>();
-        while (Advance() is not SequenceEnd)
+        while (_events.Advance() is not SequenceEnd)
             items.Add(ReadNode());
 
         return new YamlSequence(Leave(start, items.Count > 0 ? items[^1] : null), items);
@@ -133,11 +136,10 @@ internal sealed class YamlReader
         var entries = new Dictionary<string, YamlEntry>(StringComparer.Ordinal);
         var ordered = new List<YamlEntry>();
         YamlNode? last = null;
-        while (Advance() is not MappingEnd)
+        while (_events.Advance() is not MappingEnd)
         {
             var key = ReadNode();
-            Advance();
-            last = ReadNode();
+            last = ReadNext();
             if (UsableKey(key) is not { } name)
                 continue;
 
@@ -174,50 +176,21 @@ internal sealed class YamlReader
     private void RejectTagAndAnchor(NodeEvent node)
     {
         if (!node.Tag.IsEmpty)
-            _bag.Add(Messages.ForbiddenYaml(Place(node), "a tag ('!')"));
+            _bag.Add(Messages.ForbiddenYaml(_events.Place(node), "a tag ('!')"));
         if (!node.Anchor.IsEmpty)
-            _bag.Add(Messages.ForbiddenYaml(Place(node), "an anchor ('&')"));
+            _bag.Add(Messages.ForbiddenYaml(_events.Place(node), "an anchor ('&')"));
     }
 
     private void Enter(ParsingEvent start)
     {
         if (++_depth > YamlLimits.Depth)
-            Stop(Messages.TooDeep(Place(start), YamlLimits.Depth));
+            Stop(Messages.TooDeep(_events.Place(start), YamlLimits.Depth));
     }
 
-    // The end mark of a block lies at the next token, lines below; its last value is where it ends for a reader. A
-    // bracketed one ends behind its bracket.
     private SourceSpan Leave(ParsingEvent start, YamlNode? last)
     {
         _depth--;
-        var from = (int)start.Start.Index;
-        var end = (int)_parser.Current!.Start.Index;
-        var closes = (CharacterAt(from), CharacterAt(end)) is ('[', ']') or ('{', '}');
-        var to = closes ? end + 1 : last?.Span.End ?? from;
-        return _file.Span(from, Math.Max(0, to - from));
-    }
-
-    private char CharacterAt(int offset) => offset < _file.Text.Length ? _file.Text[offset] : '\0';
-
-    private ParsingEvent Advance()
-    {
-        if (!_parser.MoveNext())
-            throw new InvalidOperationException("the text ends too early");
-        return _parser.Current!;
-    }
-
-    private void Next<T>()
-        where T : ParsingEvent
-    {
-        if (Advance() is not T)
-            throw new InvalidOperationException("the text ends too early");
-    }
-
-    private SourceSpan Place(ParsingEvent at)
-    {
-        var from = Math.Clamp((int)at.Start.Index, 0, _file.Text.Length);
-        var to = Math.Clamp((int)at.End.Index, from, _file.Text.Length);
-        return _file.Span(from, _file.Text.AsSpan(from, to - from).TrimEnd().Length);
+        return _events.PlaceUpToHere(start, last);
     }
 
     private void Stop(Diagnostic why)

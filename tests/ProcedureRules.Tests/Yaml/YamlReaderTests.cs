@@ -18,6 +18,33 @@ public class YamlReaderTests
         Assert.Equal(5, map.List("a")[1].Span.Length);
     }
 
+    [Theory]
+    [InlineData("12", 12)]
+    [InlineData("-3", -3)]
+    [InlineData("+4", 4)]
+    [InlineData("'12'", null)]
+    [InlineData("1.0", null)]
+    [InlineData("0x1F", null)]
+    [InlineData("99999999999", null)]
+    [InlineData("-x", null)]
+    public void Integer_Value_IsPlainDecimalDigits(string text, int? expected) =>
+        Assert.Equal(expected, Read.Clean<YamlMapping>($"a: {{b: {text}}}").Map("a")!.Integer("b"));
+
+    [Theory]
+    [InlineData("a:\n  b: c\n\nd: e\n", "b: c")]
+    [InlineData("a:\n- b\n- c # why\nd: e\n", "- b\n- c")]
+    [InlineData("a: [b, [c, d]] # why\n", "[b, [c, d]]")]
+    [InlineData("a: {b: c}\n", "{b: c}")]
+    [InlineData("a: [ ]\n", "[ ]")]
+    [InlineData("a:   b c   # why\n", "b c")]
+    [InlineData("a: >\n  b\n  c\n\n", ">\n  b\n  c")]
+    public void Span_Value_EndsWhereTheValueEnds(string text, string expected)
+    {
+        var span = Read.Clean<YamlMapping>(text).Value("a")!.Span;
+
+        Assert.Equal(expected, text.Substring(span.Offset, span.Length));
+    }
+
     [Fact]
     public void Read_LookUpsOfOtherKinds_AnswerNothing()
     {

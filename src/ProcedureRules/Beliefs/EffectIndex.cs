@@ -1,0 +1,61 @@
+using ProcedureRules.Inference;
+using ProcedureRules.Language;
+
+namespace ProcedureRules.Beliefs;
+
+/// <summary>Finds effects by what they conclude and which step they are attached to; atoms by type.</summary>
+internal sealed class EffectIndex
+{
+    private readonly Dictionary<Atom, List<RecordEffect>> _byAtom = [];
+    private readonly Dictionary<Type, List<RecordEffect>> _byConclusion = [];
+    private readonly Dictionary<Step, List<RecordEffect>> _byStep = [];
+    private readonly Dictionary<Type, List<Atom>> _atoms = [];
+
+    public EffectIndex(NodeIndex nodes)
+    {
+        foreach (var atom in nodes.Atoms) Add(_atoms, atom.GetType(), atom);
+        foreach (var record in nodes.Records)
+        {
+            for (var e = 0; e < record.Effects.Count; e++)
+            {
+                var effect = new RecordEffect(record, e);
+                if (effect.Effect.Atom is { } atom) Add(_byAtom, atom, effect);
+                if (effect.Effect.Conclusion is not { } conclusion) continue;
+                Add(_byConclusion, conclusion.GetType(), effect);
+                foreach (var step in StepsOf(conclusion).Where(slot => slot >= 0).Select(record.Binding.Step).Distinct())
+                    Add(_byStep, step, effect);
+            }
+        }
+    }
+
+    public IReadOnlyList<RecordEffect> Supporting(Atom atom) => _byAtom.GetValueOrDefault(atom, []);
+
+    public IReadOnlyList<RecordEffect> With(Type conclusion) => _byConclusion.GetValueOrDefault(conclusion, []);
+
+    public IReadOnlyList<RecordEffect> About(Step step) => _byStep.GetValueOrDefault(step, []);
+
+    public IReadOnlyList<TAtom> AtomsOf<TAtom>() where TAtom : Atom => [.. _atoms.GetValueOrDefault(typeof(TAtom), []).Cast<TAtom>()];
+
+    private static int[] StepsOf(Conclusion conclusion) => conclusion switch
+    {
+        Conclusion.Need c => [c.Step],
+        Conclusion.Order c => [c.First, c.Second],
+        Conclusion.ForbidStep c => [c.Step],
+        Conclusion.Do c => [c.Before, c.After],
+        Conclusion.Caution c => [c.Step],
+        Conclusion.Check c => [c.Step],
+        Conclusion.Supply c => [c.Step],
+        Conclusion.Tool c => [c.Step],
+        Conclusion.Detail c => [c.Step],
+        Conclusion.Figure c => [c.Step],
+        Conclusion.Wait c => [c.From, c.Until],
+        _ => [],
+    };
+
+    private static void Add<TKey, TItem>(Dictionary<TKey, List<TItem>> lists, TKey key, TItem item)
+        where TKey : notnull
+    {
+        if (!lists.TryGetValue(key, out var list)) lists[key] = list = [];
+        list.Add(item);
+    }
+}

@@ -1,0 +1,41 @@
+namespace ProcedureRules.Beliefs;
+
+/// <summary>Collects what contradicts itself in a labelled network.</summary>
+internal static class Trouble
+{
+    public static IReadOnlyList<Conflict> ConflictsIn(Graph graph, Labels labels)
+    {
+        var conflicts = new List<Conflict>();
+        for (var fact = 0; fact < graph.Nodes.Facts.Count; fact++)
+        {
+            if (!labels.Facts[fact].IsConflict) continue;
+            var key = graph.Nodes.Facts[fact];
+            var concluded = new List<FactMerge.Candidate>();
+            foreach (var contributor in graph.Contributors[graph.Nodes.FactNode(fact)])
+                if (labels.Contributions[contributor] is { Required: Assurance.Sure } label) concluded.Add(new(label.Value, label.Rank, true, label.IsSettled));
+            conflicts.Add(new(key, FactMerge.Contradicting(key.Fact, labels.Observations[fact], concluded)));
+        }
+
+        return conflicts;
+    }
+
+    public static IReadOnlyList<EmptyBand> EmptyBandsIn(Graph graph, Labels labels)
+    {
+        var bands = new List<EmptyBand>();
+        for (var fact = 0; fact < graph.Nodes.Facts.Count; fact++)
+        {
+            if (!labels.Demands[fact].IsEmpty) continue;
+            var demands = new List<RecordEffect>();
+            foreach (var contributor in graph.Contributors[graph.Nodes.DemandNode(fact)])
+            {
+                if (labels.Contributions[contributor].Required < Assurance.Sure) continue;
+                var contribution = graph.Nodes.Contributions[contributor];
+                demands.Add(new(graph.Nodes.Records[contribution.Record], contribution.Index));
+            }
+
+            bands.Add(new(graph.Nodes.Facts[fact], labels.Demands[fact].Band, demands));
+        }
+
+        return bands;
+    }
+}
