@@ -1,6 +1,7 @@
 using ProcedureRules.Diagnostics;
 using ProcedureRules.Facts;
 using ProcedureRules.Language;
+using ProcedureRules.Language.Compiling;
 using ProcedureRules.Packs;
 
 namespace ProcedureRules;
@@ -46,7 +47,7 @@ public sealed class ProcedureEngine
     public static LoadResult Load(IEnumerable<SourceFile> files, FunctionRegistry? functions = null)
     {
         var diagnostics = new DiagnosticBag();
-        return Load(PackReader.Read([.. files], diagnostics), functions, diagnostics);
+        return Load(RuleFolder.Read(files, diagnostics), functions, diagnostics);
     }
 
     /// <summary>Opens a work order with the vehicle sheet it names.</summary>
@@ -55,16 +56,16 @@ public sealed class ProcedureEngine
     public OpenResult Open(string order, string? vehicle = null)
     {
         var diagnostics = new DiagnosticBag();
-        return Open(SheetReader.ReadOrder(order, vehicle, _packs, diagnostics), diagnostics);
+        return Open(new SheetReader(Vocabulary, _packs.Archetypes).ReadFile(order, diagnostics, vehicle), diagnostics);
     }
 
     /// <summary>Opens a session on a situation that a program has put together.</summary>
     public OpenResult Open(Situation situation) => Open(situation, new DiagnosticBag());
 
-    private static LoadResult Load(PackSet? packs, FunctionRegistry? functions, DiagnosticBag diagnostics)
+    private static LoadResult Load(PackSet packs, FunctionRegistry? functions, DiagnosticBag diagnostics)
     {
-        var rules = packs is null ? null : RuleCompiler.Compile(packs, functions, diagnostics);
-        var engine = packs is null || rules is null || diagnostics.HasErrors ? null : new ProcedureEngine(packs, rules);
+        var rules = RuleCompiler.Compile(packs, functions, diagnostics);
+        var engine = diagnostics.HasErrors ? null : new ProcedureEngine(packs, rules);
         return new LoadResult(engine, diagnostics.Ordered());
     }
 

@@ -17,13 +17,12 @@ namespace ProcedureRules;
 public sealed class ProcedureSession
 {
     private readonly InferenceSession _inference;
-    private readonly Situation _sheet;
-    private readonly Statements _said = new();
+    private readonly SessionStatements _said;
 
     private ProcedureSession(InferenceSession inference, Situation sheet, BeliefState beliefs)
     {
         _inference = inference;
-        _sheet = sheet;
+        _said = new SessionStatements(sheet);
         Situation = sheet;
         Beliefs = beliefs;
     }
@@ -45,11 +44,8 @@ public sealed class ProcedureSession
     public IReadOnlyList<Diagnostic> State(string statement)
     {
         var diagnostics = new DiagnosticBag();
-        if (SheetReader.ReadStatement(statement, Situation, diagnostics) is { } said && !diagnostics.HasErrors)
-        {
-            _said.Say(said);
-            Refresh(diagnostics);
-        }
+        _said.Say(statement, diagnostics);
+        Refresh(diagnostics);
         return diagnostics.Ordered();
     }
 
@@ -79,8 +75,9 @@ public sealed class ProcedureSession
 
     private static BeliefState? Infer(InferenceSession inference, Situation situation, DiagnosticBag diagnostics)
     {
-        var result = inference.Update(situation, diagnostics);
-        return result is null ? null : BeliefNetwork.Build(result, diagnostics)?.Initial;
+        var result = inference.Update(situation);
+        diagnostics.AddRange(result.Diagnostics);
+        return result.IsSettled ? BeliefNetwork.Build(result, diagnostics)?.Initial : null;
     }
 
     private IReadOnlyList<Diagnostic> Refresh()
@@ -92,7 +89,8 @@ public sealed class ProcedureSession
 
     private void Refresh(DiagnosticBag diagnostics)
     {
-        var next = _said.On(_sheet);
+        var next = _said.Now;
+        if (ReferenceEquals(next, Situation)) return;
         var changes = SituationChanges.Between(Situation, next);
         if (changes is not null && changes.All(Beliefs.Network.Covers)) Beliefs = Beliefs.With(changes);
         else if (Infer(_inference, next, diagnostics) is { } beliefs) Beliefs = beliefs;

@@ -1,71 +1,65 @@
+using ProcedureRules.Diagnostics;
 using ProcedureRules.Facts;
 using ProcedureRules.Inference;
-using ProcedureRules.Packs;
 
 namespace ProcedureRules;
 
-/// <summary>What was said in a session since the sheet was read; each thing said replaces what was said of the same before.</summary>
+/// <summary>What was said in a session since the sheet was read, in order, so that any of it can be taken back.</summary>
 internal sealed class SessionStatements
 {
-    private readonly Dictionary<FactKey, Observation> _facts = [];
-    private readonly Dictionary<Part, PartStatement> _parts = [];
-    private readonly Dictionary<(Relation, Part, Part), RelationStatement> _relations = [];
-    private readonly Dictionary<(Part, Aspect), int> _states = [];
-    private readonly HashSet<FactKey> _old = [];
+    private readonly Situation _sheet;
+    private readonly List<(FactKey? Fact, Func<Situation, Situation> Apply)> _said = [];
 
-    public void Say(Observation observation)
+    /// <summary>Starts with what the sheet says.</summary>
+    public SessionStatements(Situation sheet)
     {
-        _facts[observation.Fact] = observation;
-        _old.Remove(observation.Fact);
-    }
-
-    public void Say(PartStatement statement) => _parts[statement.Part] = statement;
-
-    public void Say(RelationStatement statement) => _relations[(statement.Relation, statement.A, statement.B)] = statement;
-
-    public void TakeBack(FactKey fact) => _facts.Remove(fact);
-
-    /// <summary>An aspect is now in a state: readings that were taken in another are old.</summary>
-    public void Leave(GroundState after, Situation situation)
-    {
-        _states[(after.Part, after.Aspect)] = after.States.States().First();
-        var path = after.Aspect.ToString();
-        foreach (var observation in situation.Observations)
-            if (observation.Source == Source.Measured && observation.Fact.Fact.TakenIn.Contains(path)) _old.Add(observation.Fact);
+        _sheet = sheet;
+        Now = sheet;
     }
 
     /// <summary>The sheet with everything said since.</summary>
-    public Situation On(Situation sheet)
+    public Situation Now { get; private set; }
+
+    /// <summary>Says something in words; a mistake leaves everything as it was.</summary>
+    public void Say(string statement, DiagnosticBag diagnostics)
     {
-        var states = sheet.States;
-        if (_states.Count > 0)
-        {
-            var now = new Dictionary<(Part, Aspect), int>(sheet.States);
-            foreach (var (key, state) in _states) now[key] = state;
-            states = now;
-        }
-        return new Situation
-        {
-            Title = sheet.Title,
-            Vocabulary = sheet.Vocabulary,
-            Parts = sheet.Parts,
-            PartStatements = Replaced(sheet.PartStatements, _parts, statement => statement.Part, (old, now) => old.Source <= now.Source),
-            Relations = Replaced(sheet.Relations, _relations, statement => (statement.Relation, statement.A, statement.B), (old, now) => old.Source <= now.Source),
-            Observations =
-            [
-                .. Replaced(sheet.Observations, _facts, observation => observation.Fact, (old, now) => old.Source <= now.Source)
-                    .Where(observation => observation.Source != Source.Measured || !_old.Contains(observation.Fact)),
-            ],
-            States = states,
-            Jobs = sheet.Jobs,
-        };
+        // What a technician says at the vehicle was seen there.
+        if (StatementReader.Apply(statement, Now, Source.Measured, diagnostics) is not { } next || diagnostics.HasErrors) return;
+        var fact = next.Observations.Except(Now.Observations).Concat(Now.Observations.Except(next.Observations))
+            .Select(observation => (FactKey?)observation.Fact).FirstOrDefault();
+        Add(fact, situation => StatementReader.Apply(statement, situation, Source.Measured, new DiagnosticBag()) ?? situation);
     }
 
-    private static IReadOnlyList<TItem> Replaced<TItem, TKey>(
-        IReadOnlyList<TItem> sheet, Dictionary<TKey, TItem> said, Func<TItem, TKey> keyOf, Func<TItem, TItem, bool> gives)
-        where TKey : notnull
+    /// <summary>Says the value of a fact.</summary>
+    public void Say(Observation observation) => Add(observation.Fact, situation => situation with
     {
-        if (said.Count == 0) return sheet;
-        return [.. sheet.Where(old => !said.TryGetValue(keyOf(old), out var now) || !gives(old, now)), .. said.Values];
+        Observations =
+        [
+            .. situation.Observations.Where(old => old.Fact != observation.Fact || old.Source != observation.Source),
+            observation,
+        ],
+    });
+
+    /// <summary>An aspect is now in a state: measured readings that rest on it are old.</summary>
+    public void Leave(GroundState after) => Add(null, situation =>
+    {
+        var path = after.Aspect.ToString();
+        return situation with
+        {
+            States = new Dictionary<(Part, Packs.Aspect), int>(situation.States) { [(after.Part, after.Aspect)] = after.States.States().First() },
+            Observations = [.. situation.Observations.Where(reading => reading.Source != Source.Measured || !reading.Fact.Fact.TakenIn.Contains(path))],
+        };
+    });
+
+    /// <summary>Takes back what was said of a fact.</summary>
+    public void TakeBack(FactKey fact)
+    {
+        if (_said.RemoveAll(said => said.Fact == fact) > 0) Now = _said.Aggregate(_sheet, (situation, said) => said.Apply(situation));
+    }
+
+    private void Add(FactKey? fact, Func<Situation, Situation> apply)
+    {
+        _said.Add((fact, apply));
+        Now = apply(Now);
     }
 }
