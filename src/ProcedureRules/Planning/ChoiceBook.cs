@@ -21,7 +21,7 @@ internal sealed class ChoiceBook
         Keys = [.. network.AtomsOf<Atom.Open>().Select(open => open.Choice).Distinct().OrderBy(Name, StringComparer.Ordinal)];
         foreach (var key in Keys)
         {
-            var written = (key as ChoiceKey.OfRule is { } rule) ? Choices.At(rule.Rule, rule.Conclusion).Options : null;
+            var written = (key as ChoiceKey.OfRule is { } rule) ? rule.Options : null;
             var count = written?.Count ?? records.Keys.Where(entry => entry.Item1.Equals(key)).Select(entry => entry.Item2 + 1).DefaultIfEmpty().Max();
             _options[key] = [.. Enumerable.Range(0, count).Select(i =>
                 new ChoiceOption(i, written?[i].Rank ?? 0, records.GetValueOrDefault((key, i)) ?? [], written?[i]))];

@@ -104,7 +104,7 @@ internal sealed class Drafter(Decision decision, ChoiceBook book, PlannerOptions
 
     private void AddHead(Attacher attacher)
     {
-        foreach (var source in _beliefs.Network.RecordsAboutNoStep)
+        foreach (var source in OverAll.Of(_beliefs.Network))
         {
             var level = _beliefs.Available(source.Record, source.Index);
             if (level == Assurance.No) continue;

@@ -108,7 +108,7 @@ internal sealed class Questioner
 
     private void AskOfTheWhole()
     {
-        foreach (var source in _beliefs.Network.RecordsAboutNoStep.Concat(_beliefs.Network.RecordsWith<Conclusion.ForbidWork>()).Distinct())
+        foreach (var source in OverAll.Of(_beliefs.Network))
         {
             if (_beliefs.Available(source.Record, source.Index) == Assurance.No) continue;
             var binding = source.Record.Binding;
