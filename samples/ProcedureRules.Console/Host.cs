@@ -17,7 +17,6 @@ internal static class Host
             """)
         {
             PlanCommand.Create(console),
-            WhyCommand.Create(console),
             FactsCommand.Create(console),
             CheckCommand.Create(console),
         };
