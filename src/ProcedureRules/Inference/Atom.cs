@@ -29,4 +29,13 @@ public abstract record Atom
 
     /// <summary>An option of a choice is the one taken: an input that planning decides.</summary>
     public sealed record Chosen(ChoiceKey Choice, int Option) : Atom;
+
+    /// <summary>An aspect is not in its normal state now. Steers what is matched; no record rests on it.</summary>
+    internal sealed record Arrived(Part Part, Aspect Aspect, int State) : Atom;
+
+    /// <summary>What always holds: rules without any condition that binds are matched by it. No record rests on it.</summary>
+    internal sealed record Given : Atom
+    {
+        public static Given Always { get; } = new();
+    }
 }

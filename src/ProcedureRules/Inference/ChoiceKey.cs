@@ -9,8 +9,15 @@ public abstract record ChoiceKey
 {
     private ChoiceKey() { }
 
-    /// <summary>A <c>one_of</c>: the rule, its instance, and which of its conclusions.</summary>
-    public sealed record OfRule(CompiledRule Rule, Binding Binding, int Conclusion) : ChoiceKey;
+    /// <summary>
+    /// A <c>one_of</c>: the rule, its instance, and which of its conclusions; those inside an option count on behind the rule's own, in the
+    /// order they are written.
+    /// </summary>
+    public sealed record OfRule(CompiledRule Rule, Binding Binding, int Conclusion) : ChoiceKey
+    {
+        /// <summary>The options.</summary>
+        public IReadOnlyList<Option> Options => Choices.At(Rule, Conclusion).Options;
+    }
 
     /// <summary>Several operations reach a wanted state.</summary>
     public sealed record OfWays(Part Part, Aspect Aspect, StateSet States) : ChoiceKey;

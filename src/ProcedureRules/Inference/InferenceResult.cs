@@ -1,3 +1,4 @@
+using ProcedureRules.Diagnostics;
 using ProcedureRules.Facts;
 using ProcedureRules.Language;
 
@@ -12,6 +13,12 @@ public sealed class InferenceResult
     /// <summary>The rules.</summary>
     public required RuleBase Rules { get; init; }
 
-    /// <summary>The records.</summary>
+    /// <summary>The records; the same list as before where an update changed nothing but readings. Empty where the rules did not settle.</summary>
     public required IReadOnlyList<Record> Records { get; init; }
+
+    /// <summary>What kept the rules from settling; empty where they did.</summary>
+    public IReadOnlyList<Diagnostic> Diagnostics { get; init; } = [];
+
+    /// <summary>Whether everything was concluded that can be: else nothing may be planned on it.</summary>
+    public bool IsSettled => Diagnostics.Count == 0;
 }
