@@ -1,3 +1,4 @@
+using ProcedureRules.Inference;
 using ProcedureRules.Language;
 using ProcedureRules.Logic;
 using ProcedureRules.Packs;
@@ -154,7 +155,9 @@ public static class PlanText
             var verdict = check.Verdict switch { Truth.Yes => "known to be within", Truth.No => "known NOT to be within", _ => "measure it" };
             writer.Write(check.During ? "      Watch: " : "      Check: ", $"{check.Text.In(units)} [{verdict}]", check.Verdict == Truth.No ? Tone.Hazard : Tone.Question);
         }
-        if (step.Because.Count > 0) writer.Write("      Why: ", Because(step.Because[0], units), Tone.Quiet);
+        // That it goes back on because it came off needs no line of its own.
+        if (step.Because.FirstOrDefault(reason => reason.Record.Mechanism != Mechanism.Undo) is { } why)
+            writer.Write("      Why: ", Because(why, units), Tone.Quiet);
     }
 
     private static void Caution(PlanCaution caution, UnitSystem units, ReportWriter writer, string indent) =>
