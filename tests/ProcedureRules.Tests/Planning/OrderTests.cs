@@ -209,4 +209,15 @@ public sealed class OrderTests
         Assert.Empty(plan.Step("disconnect_ground(battery)").After);
         Assert.Contains("fit_starter(starter)", plan.Step("connect_ground(battery)").After);
     }
+
+    [Fact]
+    public void Plan_StepThatOnlyAStepOfTheWayBackNeeds_WaitsForItsTurn()
+    {
+        var shop = Shops.Starter();
+        shop.Aspect("holder.place", "away", "set");
+        shop.Part("holder", "holder");
+        shop.Pair("a_set_holder", "take_holder", "holder", "place: away -> set").Needs("fit_starter", "holder.place", "set");
+
+        shop.Plan().Follows("renew_starter(starter)", "a_set_holder(holder)", "fit_starter(starter)", "take_holder(holder)");
+    }
 }
