@@ -45,8 +45,9 @@ internal sealed class Preference(Motion motion)
             if (!order.Contains(work)) order.Add(work);
     }
 
+    // What serves one step of the way back is undone right after it, so that it takes nothing from the others.
     private static int Harm(Moment moment, Work work, IReadOnlyList<Work> toCome) =>
-        toCome.Count(other => !ReferenceEquals(other, work) && Motion.Spoils(moment, work, other));
+        work is { Serves.Count: > 0, IsReturned: true } ? 0 : toCome.Count(other => !ReferenceEquals(other, work) && Motion.Spoils(moment, work, other));
 
     // The executable steps that lead towards what is missing, found backwards from the stuck steps; those of the first stuck step that
     // can be helped come first.
