@@ -23,6 +23,9 @@ public sealed class Aspect
     /// <summary>What must hold while a state lasts: state index to raw state conditions, in which <c>it</c> is the part.</summary>
     public IReadOnlyDictionary<int, IReadOnlyList<Snippet>> While { get; init; } = new Dictionary<int, IReadOnlyList<Snippet>>();
 
+    /// <summary>The pack that defines it.</summary>
+    public string Pack { get; init; } = "";
+
     /// <summary>Where it is defined.</summary>
     public SourceSpan Span { get; init; }
 

@@ -1,0 +1,33 @@
+using ProcedureRules.Diagnostics;
+using ProcedureRules.Shapes;
+using ProcedureRules.Yaml;
+
+namespace ProcedureRules.Facts;
+
+/// <summary>One file of statements: an archetype, a vehicle sheet or a work order. A later layer overrides an earlier one.</summary>
+/// <param name="Root">What is written.</param>
+/// <param name="Source">Where a statement comes from that does not say so.</param>
+internal sealed record SheetLayer(YamlMapping Root, Source Source)
+{
+    /// <summary>Whether parts it speaks of may be missing in silence, as the sheet has taken them away.</summary>
+    public bool IsArchetype => Source == Source.Assumed;
+
+    /// <summary>Reads a file of the given shape, or null after a complaint that nothing can be read.</summary>
+    public static SheetLayer? Read(SourceFile file, MapShape shape, Source source, DiagnosticBag bag)
+    {
+        if (YamlReader.Read(file, bag) is not { } node)
+            return null;
+        ShapeChecker.Check(node, shape, bag);
+        return node is YamlMapping root ? new SheetLayer(root, source) : null;
+    }
+
+    /// <summary>Where a statement comes from, as it says or as the layer has it.</summary>
+    public Source SourceOf(YamlMapping? statement) => statement?.Text("source") switch
+    {
+        "measured" => Source.Measured,
+        "stated" => Source.Stated,
+        "estimated" => Source.Estimated,
+        "assumed" => Source.Assumed,
+        _ => Source,
+    };
+}

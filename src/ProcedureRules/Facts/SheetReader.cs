@@ -1,0 +1,72 @@
+using ProcedureRules.Diagnostics;
+using ProcedureRules.Packs;
+using ProcedureRules.Yaml;
+
+namespace ProcedureRules.Facts;
+
+/// <summary>Reads a vehicle sheet, with its archetype and a work order, into a situation.</summary>
+/// <param name="vocabulary">The packs' names.</param>
+/// <param name="archetypes">The archetype sheets by name.</param>
+internal sealed class SheetReader(Vocabulary vocabulary, IReadOnlyDictionary<string, SourceFile> archetypes)
+{
+    /// <summary>Reads texts that are at hand.</summary>
+    /// <param name="vehicle">The vehicle sheet.</param>
+    /// <param name="workOrder">The work order, if there is one.</param>
+    /// <param name="bag">Takes what is wrong; what could be read is returned all the same.</param>
+    /// <returns>The situation, or null where the vehicle sheet cannot be read at all.</returns>
+    public Situation? Read(SourceFile vehicle, SourceFile? workOrder, DiagnosticBag bag)
+    {
+        var sheet = SheetLayer.Read(vehicle, SheetShapes.Vehicle, Source.Stated, bag);
+        var order = workOrder is null ? null : SheetLayer.Read(workOrder, WorkOrderShapes.WorkOrder, Source.Stated, bag);
+        if (sheet is null)
+            return null;
+        SheetLayer?[] all = [ReadArchetype(sheet, bag), sheet, order];
+        var builder = new SituationBuilder(vocabulary);
+        foreach (var layer in all.OfType<SheetLayer>())
+            new PartsReader(builder, layer, bag).Read();
+        builder.AddSilentParts();
+        foreach (var layer in all.OfType<SheetLayer>())
+            new StatementsReader(builder, layer, bag).Read();
+        if (order is not null)
+            new JobsReader(builder, order, bag).Read();
+        return builder.Build(sheet.Root.Text("vehicle") ?? "");
+    }
+
+    /// <summary>Reads a vehicle sheet, or a work order and the vehicle sheet it names, from disk.</summary>
+    /// <param name="path">The file; what it is, its first key says.</param>
+    /// <param name="bag">Takes what is wrong.</param>
+    /// <returns>The situation, or null where there is nothing to read.</returns>
+    public Situation? ReadFile(string path, DiagnosticBag bag)
+    {
+        if (SourceFiles.TryLoad(path, bag) is not { } file)
+            return null;
+        // A trial read tells what the file is; the reading proper tells its mistakes.
+        if (YamlReader.Read(file, new DiagnosticBag()) is not YamlMapping root || !root.Has("work_order"))
+            return Read(file, null, bag);
+        if (root.Scalar("vehicle") is not { IsNothing: false } vehicle)
+        {
+            SheetLayer.Read(file, WorkOrderShapes.WorkOrder, Source.Stated, bag);
+            bag.Add(Messages.VehicleMissing((root.Scalar("work_order") ?? (YamlNode)root).Span));
+            return null;
+        }
+
+        var found = Path.Combine(Path.GetDirectoryName(path) ?? "", vehicle.Text);
+        return SourceFiles.TryLoad(found, bag) is { } sheet ? Read(sheet, file, bag) : null;
+    }
+
+    private SheetLayer? ReadArchetype(SheetLayer sheet, DiagnosticBag bag)
+    {
+        if (sheet.Root.Scalar("archetype") is not { IsNothing: false } name)
+            return null;
+        if (!archetypes.TryGetValue(name.Text, out var file))
+        {
+            bag.Add(Messages.UnknownArchetype(name.Span, name.Text, archetypes.Keys));
+            return null;
+        }
+
+        var layer = SheetLayer.Read(file, SheetShapes.Vehicle, Source.Assumed, bag);
+        if (layer?.Root.Scalar("archetype") is { } another)
+            bag.Add(Messages.ArchetypeOfArchetype(another.Span));
+        return layer;
+    }
+}

@@ -1,0 +1,143 @@
+using ProcedureRules.Logic;
+using ProcedureRules.Packs;
+
+namespace ProcedureRules.Facts;
+
+/// <summary>Gathers statements and makes a situation of them; what silence means is filled in at the end.</summary>
+internal sealed class SituationBuilder
+{
+    private readonly OrderedDictionary<string, Part> _parts = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Part> _silentBefore = new(StringComparer.Ordinal);
+    private readonly Dictionary<Part, PartStatement> _existence = [];
+    private readonly OrderedDictionary<(Relation, Part, Part), RelationStatement> _relations = [];
+    private readonly OrderedDictionary<FactKey, List<Observation>> _observations = [];
+    private readonly OrderedDictionary<(Part, Aspect), int> _states = [];
+    private readonly List<JobRequest> _jobs = [];
+
+    /// <summary>Starts with the vehicle alone.</summary>
+    public SituationBuilder(Vocabulary vocabulary)
+    {
+        Vocabulary = vocabulary;
+        var kind = vocabulary.Kinds.GetValueOrDefault(Vocabulary.VehicleKind) ?? new Kind { Name = Vocabulary.VehicleKind, Text = "vehicle" };
+        State(new PartStatement(new Part(Vocabulary.VehicleKind, kind), Truth.Yes, Source.Stated));
+    }
+
+    private SituationBuilder(Situation situation)
+    {
+        Vocabulary = situation.Vocabulary;
+        var existence = situation.PartStatements.ToDictionary(statement => statement.Part);
+        foreach (var part in situation.Parts)
+        {
+            if (existence.TryGetValue(part, out var statement) && statement.Source == Source.None)
+                _silentBefore[part.Name] = part;
+            else
+                State(statement ?? new PartStatement(part, Truth.Yes, Source.Stated));
+        }
+
+        foreach (var relation in situation.Relations.Where(relation => relation.Source != Source.None))
+            State(relation);
+        foreach (var observation in situation.Observations)
+            Observe(observation);
+        foreach (var (key, state) in situation.States)
+            _states[key] = state;
+        _jobs.AddRange(situation.Jobs);
+    }
+
+    /// <summary>The packs' names.</summary>
+    public Vocabulary Vocabulary { get; }
+
+    /// <summary>All parts, those that are stated not to be there too.</summary>
+    public IEnumerable<Part> Parts => _parts.Values;
+
+    /// <summary>Starts with what a situation holds.</summary>
+    public static SituationBuilder From(Situation situation) => new(situation);
+
+    /// <summary>The part of a name, or null.</summary>
+    public Part? Find(string name) => _parts.GetValueOrDefault(name);
+
+    /// <summary>What is stated of a part.</summary>
+    public PartStatement StatementOn(Part part) => _existence[part];
+
+    /// <summary>The parts of a kind that are there or may be.</summary>
+    public IEnumerable<Part> PartsOf(Kind kind) => _parts.Values.Where(part => part.Kind.IsA(kind) && _existence[part].Exists != Truth.No);
+
+    /// <summary>States a part; the last statement on a name counts.</summary>
+    public void State(PartStatement statement)
+    {
+        if (_parts.TryGetValue(statement.Part.Name, out var before))
+            _existence.Remove(before);
+        _parts[statement.Part.Name] = statement.Part;
+        _existence[statement.Part] = statement;
+    }
+
+    /// <summary>States a relation; the last statement on a pair counts.</summary>
+    public void State(RelationStatement statement) => _relations[(statement.Relation, statement.A, statement.B)] = statement;
+
+    /// <summary>Adds an observation.</summary>
+    public void Observe(Observation observation)
+    {
+        if (!_observations.TryGetValue(observation.Fact, out var all))
+            _observations[observation.Fact] = all = [];
+        all.Add(observation);
+    }
+
+    /// <summary>Takes observations of a fact back.</summary>
+    public void Forget(FactKey fact, Func<Observation, bool> which)
+    {
+        if (_observations.TryGetValue(fact, out var all))
+            all.RemoveAll(observation => which(observation));
+    }
+
+    /// <summary>States the state of an aspect now.</summary>
+    public void SetState(Part part, Aspect aspect, int state) => _states[(part, aspect)] = state;
+
+    /// <summary>Asks for a job.</summary>
+    public void Ask(JobRequest job) => _jobs.Add(job);
+
+    /// <summary>Adds a part for each kind whose silence means unknown and of which nothing is stated.</summary>
+    public void AddSilentParts()
+    {
+        // The most special kinds first: a part of one of them speaks for the more general kinds.
+        foreach (var kind in Vocabulary.Kinds.Values.Where(kind => kind.IfSilent == Truth.Unknown).OrderByDescending(kind => kind.Lineage().Count()))
+        {
+            if (!_parts.Values.Any(part => part.Kind.IsA(kind)) && !_parts.ContainsKey(kind.Name))
+                State(new PartStatement(SilentPart(kind), Truth.Unknown, Source.None));
+        }
+    }
+
+    /// <summary>The situation; what is said of parts that are not there is left out.</summary>
+    public Situation Build(string title)
+    {
+        AddSilentParts();
+        AddSilentRelations();
+        var parts = _parts.Values.OrderBy(part => _existence[part].Source == Source.None).ToList();
+        return new Situation
+        {
+            Title = title,
+            Vocabulary = Vocabulary,
+            Parts = parts,
+            PartStatements = [.. parts.Select(part => _existence[part])],
+            Relations = [.. _relations.Values.Where(relation => IsThere(relation.A) && IsThere(relation.B))],
+            Observations = [.. _observations.Values.SelectMany(all => all).Where(observation => IsThere(observation.Fact.Part))],
+            States = _states.Where(state => state.Value != state.Key.Item2.Normal && IsThere(state.Key.Item1)).ToDictionary(),
+            Jobs = [.. _jobs.Where(job => IsThere(job.On))],
+        };
+    }
+
+    private Part SilentPart(Kind kind) => _silentBefore.GetValueOrDefault(kind.Name) ?? new Part(kind.Name, kind);
+
+    private void AddSilentRelations()
+    {
+        foreach (var relation in Vocabulary.Relations.Values.Where(relation => relation.IfSilent == Truth.Unknown))
+        {
+            var seconds = PartsOf(relation.Second).ToList();
+            foreach (var a in PartsOf(relation.First).ToList())
+            {
+                foreach (var b in seconds.Where(b => !ReferenceEquals(a, b) && !_relations.ContainsKey((relation, a, b))))
+                    State(new RelationStatement(relation, a, b, Truth.Unknown, Source.None));
+            }
+        }
+    }
+
+    private bool IsThere(Part part) => _existence.TryGetValue(part, out var statement) && statement.Exists != Truth.No;
+}
