@@ -25,4 +25,19 @@ public sealed class RuleBase
     /// <see cref="WhileCondition.Other"/>.
     /// </summary>
     public required IReadOnlyList<WhileCondition> Whiles { get; init; }
+
+    /// <summary>The question that asks for each fact; slot 0 is the part.</summary>
+    public IReadOnlyDictionary<FactDefinition, Template> Questions { get; init; } = new Dictionary<FactDefinition, Template>();
+
+    /// <summary>How each fact is found out, where its pack says so; slot 0 is the part.</summary>
+    public IReadOnlyDictionary<FactDefinition, Template> WaysToFind { get; init; } = new Dictionary<FactDefinition, Template>();
+
+    /// <summary>The sentence of each cause; slot 0 is the part.</summary>
+    public IReadOnlyDictionary<Cause, Template> Causes { get; init; } = new Dictionary<Cause, Template>();
+
+    /// <summary>The title of each job; slot 0 is the part it is on.</summary>
+    public IReadOnlyDictionary<JobDefinition, Template> Jobs { get; init; } = new Dictionary<JobDefinition, Template>();
+
+    /// <summary>The sentence of each relation; slots 0 and 1 are its parts.</summary>
+    public IReadOnlyDictionary<Relation, Template> Relations { get; init; } = new Dictionary<Relation, Template>();
 }

@@ -1,0 +1,170 @@
+using ProcedureRules.Diagnostics;
+using ProcedureRules.Language.Nodes;
+using ProcedureRules.Language.Syntax;
+using ProcedureRules.Packs;
+using ProcedureRules.Quantities;
+
+namespace ProcedureRules.Language.Compiling;
+
+/// <summary>Checks the calls of functions and the relations that stand inside expressions.</summary>
+internal sealed class CallChecker(Resolver names, ExpressionChecker expressions)
+{
+    public Node? Check(Expression.Call call, FactType? due)
+    {
+        switch (call.Function.Text)
+        {
+            case "min":
+                return Fold(call, Quantity.Min);
+            case "max":
+                return Fold(call, Quantity.Max);
+            case "abs":
+                return Abs(call);
+            case "if":
+                return If(call, due);
+            case "demanded":
+                return Demanded(call);
+            case "any":
+                return Any(call);
+            case "at_start":
+                names.Report(Messages.AtStartInside(names.Span(call)));
+                return null;
+        }
+
+        if (names.Context.Functions.Find(call.Function.Text) is { } function) return Host(call, function);
+        if (names.Context.Vocabulary.Relations.ContainsKey(call.Function.Text)) return Related(call);
+        names.Unknown(call.Function, "function or relation", names.Context.Functions.Names.Concat(names.Context.Vocabulary.Relations.Keys));
+        return null;
+    }
+
+    /// <summary>The relation and the two variables of a call.</summary>
+    public (Relation Relation, Variable First, Variable Second)? Relation(Expression.Call call, bool narrows)
+    {
+        if (names.Relation(call.Function) is not { } relation || !HasArguments(call, 2)) return null;
+        var (a, b) = (names.PartArgument(call.Arguments[0], relation.Name), names.PartArgument(call.Arguments[1], relation.Name));
+        if (a is null || b is null) return null;
+        var of = $"the relation {Messages.Quote(relation.Name)}";
+        var fits = names.Fits(a, relation.First, call.Arguments[0], of, relation.Span, narrows)
+            & names.Fits(b, relation.Second, call.Arguments[1], of, relation.Span, narrows);
+        return fits ? (relation, a, b) : null;
+    }
+
+    private RelationHolds? Related(Expression.Call call) =>
+        Relation(call, narrows: true) is { } found ? new RelationHolds(found.Relation, found.First.Slot, found.Second.Slot) : null;
+
+    private Folded? Fold(Expression.Call call, Func<Quantity, Quantity, Quantity> operation)
+    {
+        if (call.Arguments.Count < 2)
+        {
+            names.Report(Messages.ArgumentCount(names.Span(call), call.Function.Text, "two or more arguments", call.Arguments.Count));
+            return null;
+        }
+
+        var items = call.Arguments.Select(expressions.Quantity).ToArray();
+        if (Array.Exists(items, item => item is null)) return null;
+        var common = items[0]!.Dimension;
+        for (var i = 1; i < items.Length; i++)
+        {
+            if (DimensionRules.Common(common, items[i]!.Dimension) is not { } next)
+            {
+                names.Report(Messages.MixedArguments(
+                    names.Span(call.Arguments[i]), call.Function.Text, Dimensions.Phrase(common), Dimensions.Phrase(items[i]!.Dimension)));
+                return null;
+            }
+
+            common = next;
+        }
+
+        return new(operation, items!, common);
+    }
+
+    private Converted? Abs(Expression.Call call)
+    {
+        if (!HasArguments(call, 1) || expressions.Quantity(call.Arguments[0]) is not { } operand) return null;
+        if (DimensionRules.Negate(operand.Dimension) is not null) return new(Quantity.Abs, operand);
+        names.Report(Messages.NoSign(names.Span(call), ExpressionChecker.Phrase(operand)));
+        return null;
+    }
+
+    private Node? If(Expression.Call call, FactType? due)
+    {
+        if (!HasArguments(call, 3)) return null;
+        var condition = expressions.Truth(call.Arguments[0]);
+        var (yes, no) = (expressions.Check(call.Arguments[1], due), expressions.Check(call.Arguments[2], due));
+        if (condition is null || yes is null || no is null) return null;
+        switch (yes, no)
+        {
+            case (QuantityNode a, QuantityNode b) when DimensionRules.Common(a.Dimension, b.Dimension) is { } common:
+                return new ChosenQuantity(condition, a, b, common);
+            case (WordsNode a, WordsNode b) when ExpressionChecker.AreSameWords(a.Type, b.Type):
+                return new ChosenWords(condition, a, b);
+            case (TruthNode a, TruthNode b):
+                return new ChosenTruth(condition, a, b);
+            case (TruthNode a, WordsNode { Type.IsYesNo: true } b):
+                return new ChosenTruth(condition, a, new YesNoTruth(b));
+            case (WordsNode { Type.IsYesNo: true } a, TruthNode b):
+                return new ChosenTruth(condition, new YesNoTruth(a), b);
+            default:
+                names.Report(Messages.MixedArguments(
+                    names.Span(call.Arguments[2]), "if", ExpressionChecker.Phrase(yes), ExpressionChecker.Phrase(no)));
+                return null;
+        }
+    }
+
+    private DemandedQuantity? Demanded(Expression.Call call)
+    {
+        if (!HasArguments(call, 1)) return null;
+        if (call.Arguments[0] is not Expression.Path path)
+        {
+            names.Report(Messages.FactDue(names.Span(call.Arguments[0]), "demanded"));
+            return null;
+        }
+
+        if (names.Fact(path) is not { } found) return null;
+        if (found.Fact.Type.IsQuantity) return new(found.Part.Slot, found.Fact);
+        names.Report(Messages.NoDemands(names.Span(path), found.Fact.ToString(), found.Fact.Span));
+        return null;
+    }
+
+    private AnyPart? Any(Expression.Call call)
+    {
+        if (!HasArguments(call, 1)) return null;
+        if (call.Arguments[0] is Expression.Name name)
+        {
+            if (names.Context.Vocabulary.Kinds.TryGetValue(name.Text, out var kind)) return new(kind);
+            names.Unknown(name, "kind", names.Context.Vocabulary.Kinds.Keys);
+            return null;
+        }
+
+        names.Report(Messages.KindDue(names.Span(call.Arguments[0])));
+        return null;
+    }
+
+    private HostCall? Host(Expression.Call call, FunctionDefinition function)
+    {
+        if (!HasArguments(call, function.Parameters.Count)) return null;
+        var arguments = new QuantityNode[call.Arguments.Count];
+        for (var i = 0; i < arguments.Length; i++)
+        {
+            if (expressions.Quantity(call.Arguments[i]) is not { } argument) return null;
+            var due = function.Parameters[i];
+            if (!DimensionRules.Accepts(due.Dimension, argument.Dimension))
+            {
+                names.Report(Messages.WrongArgument(
+                    names.Span(call.Arguments[i]), function.Name, due.Name, Dimensions.Phrase(due.Dimension), Dimensions.Phrase(argument.Dimension)));
+                return null;
+            }
+
+            arguments[i] = argument;
+        }
+
+        var (span, failed) = (names.Span(call), names.Context.Functions.Failed);
+        return new(function, arguments, why => failed?.Invoke(Messages.HostFunctionFailed(span, function.Name, why)));
+    }
+
+    private bool HasArguments(Expression.Call call, int due)
+    {
+        if (call.Arguments.Count == due) return true;
+        names.Report(Messages.ArgumentCount(names.Span(call), call.Function.Text, Messages.Count(due, "argument"), call.Arguments.Count));
+        return false;
+    }
+}

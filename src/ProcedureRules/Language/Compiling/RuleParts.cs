@@ -1,0 +1,67 @@
+using ProcedureRules.Diagnostics;
+using ProcedureRules.Language.Nodes;
+using ProcedureRules.Packs;
+
+namespace ProcedureRules.Language.Compiling;
+
+/// <summary>A rule while it is being put together.</summary>
+internal sealed class RuleParts(string name, Scope scope, SourceSpan span)
+{
+    public string Name { get; } = name;
+
+    public Scope Scope { get; } = scope;
+
+    public SourceSpan Span { get; } = span;
+
+    public List<Pattern> Patterns { get; } = [];
+
+    public List<(Test Test, TruthNode Node, Resolver Names)> Tests { get; } = [];
+
+    public List<(StateCondition State, SourceSpan Span)> Moments { get; } = [];
+
+    public List<(StateCondition State, SourceSpan Span)> AtStart { get; } = [];
+
+    /// <summary>States in which alone a matched relation holds; they count where conclusions have a moment at all.</summary>
+    public List<StateCondition> RelationStates { get; } = [];
+
+    public List<Conclusion> Conclusions { get; } = [];
+
+    public RuleReads Reads { get; } = new(name, span);
+
+    public bool IsBound(Variable variable) => Patterns.Any(pattern => pattern.First == variable.Slot || pattern.Second == variable.Slot);
+
+    public void Add(Test test, TruthNode node, Resolver names)
+    {
+        Tests.Add((test, node, names));
+        Reads.Judge(node);
+    }
+
+    /// <summary>The rule; variables that no pattern narrows to their kind get a pattern of their own.</summary>
+    public CompiledRule Build(string pack, Template? because, string basis)
+    {
+        var patterns = new List<Pattern>(Patterns);
+        foreach (var variable in Scope.Variables)
+        {
+            if (variable.Kind is { } kind && (kind.Parent is not null || !IsBound(variable)))
+                patterns.Add(new(new(PredicateSort.Part, kind.Name), variable.Slot, -1, kind.Name));
+            else if (variable.Sort == Sort.Step && !IsBound(variable))
+                patterns.Add(new(new(PredicateSort.Step), variable.Slot, -1, "step"));
+        }
+
+        var haveMoment = Conclusions.TrueForAll(ConclusionForms.HasMoment);
+        return new()
+        {
+            Name = Name,
+            Pack = pack,
+            Span = Span,
+            Variables = [.. Scope.Variables],
+            Patterns = patterns,
+            Tests = [.. Tests.Select(test => test.Test)],
+            Moments = [.. Moments.Select(moment => moment.State), .. haveMoment ? RelationStates : []],
+            AtStart = [.. AtStart.Select(moment => moment.State)],
+            Conclusions = [.. Conclusions],
+            Because = because,
+            Basis = basis,
+        };
+    }
+}

@@ -1,0 +1,50 @@
+using ProcedureRules.Diagnostics;
+using ProcedureRules.Language.Nodes;
+using ProcedureRules.Packs;
+
+namespace ProcedureRules.Language.Compiling;
+
+/// <summary>What a rule reads and what it concludes, as definitions: facts with the slot of their part, relations without.</summary>
+internal sealed class RuleReads(string rule, SourceSpan span)
+{
+    public string Rule { get; } = rule;
+
+    public SourceSpan Span { get; } = span;
+
+    /// <summary>Read in a test or a value: negation and comparison need them settled first.</summary>
+    public HashSet<Key> Judged { get; } = [];
+
+    /// <summary>Relations that it matches; these may form a ring.</summary>
+    public HashSet<Key> Matched { get; } = [];
+
+    /// <summary>What it sets, demands or relates.</summary>
+    public HashSet<Key> Concluded { get; } = [];
+
+    public void Judge(Node node)
+    {
+        foreach (var one in node.All())
+        {
+            switch (one)
+            {
+                case FactQuantity fact:
+                    Judged.Add(new(fact.Fact, fact.Slot));
+                    break;
+                case FactWords fact:
+                    Judged.Add(new(fact.Fact, fact.Slot));
+                    break;
+                case FactText fact:
+                    Judged.Add(new(fact.Fact, fact.Slot));
+                    break;
+                case DemandedQuantity fact:
+                    Judged.Add(new(fact.Fact, fact.Slot, IsDemand: true));
+                    break;
+                case RelationHolds relation:
+                    Judged.Add(new(relation.Relation));
+                    break;
+            }
+        }
+    }
+
+    /// <summary>A fact of the part in a slot, a demand on one, or a relation between any parts (slot -1).</summary>
+    internal readonly record struct Key(object Definition, int Slot = -1, bool IsDemand = false);
+}

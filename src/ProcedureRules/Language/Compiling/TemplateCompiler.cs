@@ -1,0 +1,82 @@
+using System.Text;
+using ProcedureRules.Diagnostics;
+using ProcedureRules.Language.Nodes;
+using ProcedureRules.Language.Syntax;
+using ProcedureRules.Logic;
+using ProcedureRules.Packs;
+using ProcedureRules.Quantities;
+
+namespace ProcedureRules.Language.Compiling;
+
+/// <summary>Checks texts with expressions in braces and makes what renders them.</summary>
+internal sealed class TemplateCompiler(CompilerContext context, Scope scope)
+{
+    /// <summary>What stands for a value that nobody knows; a text never makes one up.</summary>
+    public const string NotKnown = "(not known: ask)";
+
+    private delegate string Piece(IBeliefs beliefs, Binding binding, UnitSystem units);
+
+    /// <summary>A text as written in a pack.</summary>
+    public Template? Compile(Snippet snippet) =>
+        Parser.Template(snippet, context.Bag) is { } template ? Compile(template, snippet, snippet.Text) : null;
+
+    /// <summary>A text made from a parsed piece of a snippet.</summary>
+    public Template? Compile(TemplateSyntax template, Snippet snippet, string text)
+    {
+        var names = new Resolver(context, scope, snippet);
+        var pieces = new List<Piece>();
+        var isWhole = true;
+        foreach (var part in template.Parts)
+        {
+            var piece = part switch
+            {
+                TemplatePart.Plain plain => (_, _, _) => plain.Text,
+                TemplatePart.Hole hole => Render(hole.Expression, names),
+                _ => null,
+            };
+            if (piece is null) isWhole = false;
+            else pieces.Add(piece);
+        }
+
+        if (!isWhole) return null;
+        Piece[] all = [.. pieces];
+        var startsWithName = template.Parts is [TemplatePart.Hole { Expression: Expression.Name }, ..];
+        return new() { Text = text, Render = (beliefs, binding, units) => Join(all, startsWithName, beliefs, binding, units) };
+    }
+
+    /// <summary>Words as a technician reads them: <c>one piece</c>, or the few that are still open.</summary>
+    public static string Words(FactType type, ulong open)
+    {
+        if (open == 0 || open == Facts.Value.AllWords(type)) return NotKnown;
+        return string.Join(" or ", type.Words.Where((_, i) => (open >> i & 1) != 0).Select(word => word.Replace('_', ' ')));
+    }
+
+    // A sentence that starts with the name of a part starts with a capital.
+    private static string Join(Piece[] pieces, bool startsWithName, IBeliefs beliefs, Binding binding, UnitSystem units)
+    {
+        var text = new StringBuilder();
+        foreach (var piece in pieces) text.Append(piece(beliefs, binding, units));
+        if (startsWithName && text.Length > 0) text[0] = char.ToUpperInvariant(text[0]);
+        return text.ToString();
+    }
+
+    private Piece? Render(Expression expression, Resolver names)
+    {
+        if (expression is Expression.Name name && scope.Find(name.Text) is { } variable)
+            return variable.Sort == Sort.Step ? (_, binding, _) => Instruction(binding.Step(variable.Slot)) : (_, binding, _) => binding.Part(variable.Slot).Text;
+        if (expression is Expression.Name { Text: var word } && context.Vocabulary.Kinds.TryGetValue(word, out var kind))
+            return (_, _, _) => kind.Text;
+        return new ExpressionChecker(names).Check(expression, null) switch
+        {
+            QuantityNode node => (beliefs, binding, units) => node.IsKnown(beliefs, binding) ? node.Evaluate(beliefs, binding).ToDisplay(units) : NotKnown,
+            WordsNode node => (beliefs, binding, _) => Words(node.Type, node.Evaluate(beliefs, binding)),
+            TruthNode node => (beliefs, binding, _) => node.Evaluate(beliefs, binding) switch { Truth.Yes => "yes", Truth.No => "no", _ => NotKnown },
+            FactText node => (beliefs, binding, _) => node.IsKnown(beliefs, binding) ? node.Evaluate(beliefs, binding).Text! : NotKnown,
+            _ => null,
+        };
+    }
+
+    private string Instruction(Step step) => context.Instructions.TryGetValue(step.Operation, out var template)
+        ? template.Render(NothingKnown.Beliefs, new([step.Part]), UnitSystem.Us)
+        : step.Name;
+}

@@ -1,0 +1,25 @@
+using ProcedureRules.Facts;
+using ProcedureRules.Logic;
+using ProcedureRules.Packs;
+using ProcedureRules.Quantities;
+
+namespace ProcedureRules.Language.Nodes;
+
+/// <summary><c>any(KIND)</c>: the vehicle has a part of the kind.</summary>
+internal sealed class AnyPart(Kind kind) : TruthNode
+{
+    public override Truth Evaluate(IBeliefs beliefs, Binding binding)
+    {
+        var truth = Truth.No;
+        var parts = beliefs.PartsOf(kind);
+        for (var i = 0; i < parts.Count && truth != Truth.Yes; i++) truth = Kleene.Or(truth, beliefs.Exists(parts[i]));
+        return truth;
+    }
+
+    public override void AddReads(List<Reading> reads, Binding binding, Func<Kind, IReadOnlyList<Part>> partsOf)
+    {
+        foreach (var part in partsOf(kind)) reads.Add(new Reading.OfPart(part));
+    }
+
+    public override bool IsKnown(IBeliefs beliefs, Binding binding) => Evaluate(beliefs, binding) != Truth.Unknown;
+}

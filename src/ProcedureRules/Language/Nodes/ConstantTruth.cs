@@ -1,0 +1,12 @@
+using ProcedureRules.Facts;
+using ProcedureRules.Logic;
+using ProcedureRules.Packs;
+using ProcedureRules.Quantities;
+
+namespace ProcedureRules.Language.Nodes;
+
+/// <summary>A truth that does not depend on anything.</summary>
+internal sealed class ConstantTruth(Truth value) : TruthNode
+{
+    public override Truth Evaluate(IBeliefs beliefs, Binding binding) => value;
+}

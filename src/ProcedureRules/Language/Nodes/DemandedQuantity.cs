@@ -1,0 +1,27 @@
+using ProcedureRules.Facts;
+using ProcedureRules.Logic;
+using ProcedureRules.Packs;
+using ProcedureRules.Quantities;
+
+namespace ProcedureRules.Language.Nodes;
+
+/// <summary>What all demands on a fact ask for.</summary>
+internal sealed class DemandedQuantity(int slot, FactDefinition fact) : QuantityNode(fact.Type.Dimension.GetValueOrDefault())
+{
+    public int Slot { get; } = slot;
+
+    public FactDefinition Fact { get; } = fact;
+
+    public override Quantity Evaluate(IBeliefs beliefs, Binding binding)
+    {
+        var band = beliefs.Demanded(binding.Part(Slot), Fact);
+        return band.Dimension == Dimension ? band
+            : DimensionRules.Accepts(Dimension, band.Dimension) ? band.As(Dimension) : Quantity.Anything(Dimension);
+    }
+
+    public override void AddReads(List<Reading> reads, Binding binding, Func<Kind, IReadOnlyList<Part>> partsOf) =>
+        reads.Add(new Reading.OfDemand(new(binding.Part(Slot), Fact)));
+
+    public override bool IsKnown(IBeliefs beliefs, Binding binding) =>
+        Evaluate(beliefs, binding) is var band && (double.IsFinite(band.Low) || double.IsFinite(band.High));
+}

@@ -1,0 +1,20 @@
+using ProcedureRules.Facts;
+using ProcedureRules.Logic;
+using ProcedureRules.Packs;
+using ProcedureRules.Quantities;
+
+namespace ProcedureRules.Language.Nodes;
+
+/// <summary>Whether a relation holds between two parts.</summary>
+internal sealed class RelationHolds(Relation relation, int first, int second) : TruthNode
+{
+    public Relation Relation { get; } = relation;
+
+    public override Truth Evaluate(IBeliefs beliefs, Binding binding) =>
+        beliefs.Related(Relation, binding.Part(first), binding.Part(second));
+
+    public override void AddReads(List<Reading> reads, Binding binding, Func<Kind, IReadOnlyList<Part>> partsOf) =>
+        reads.Add(new Reading.OfRelation(Relation, binding.Part(first), binding.Part(second)));
+
+    public override bool IsKnown(IBeliefs beliefs, Binding binding) => Evaluate(beliefs, binding) != Truth.Unknown;
+}

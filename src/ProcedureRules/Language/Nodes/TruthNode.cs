@@ -1,0 +1,12 @@
+using ProcedureRules.Facts;
+using ProcedureRules.Logic;
+using ProcedureRules.Packs;
+using ProcedureRules.Quantities;
+
+namespace ProcedureRules.Language.Nodes;
+
+/// <summary>An expression that is yes, no or unknown.</summary>
+internal abstract class TruthNode : Node
+{
+    public abstract Truth Evaluate(IBeliefs beliefs, Binding binding);
+}

@@ -1,0 +1,14 @@
+using ProcedureRules.Facts;
+using ProcedureRules.Logic;
+using ProcedureRules.Packs;
+using ProcedureRules.Quantities;
+
+namespace ProcedureRules.Language.Nodes;
+
+/// <summary>An expression that is one of the words of a type; its value is the words still open, as bits.</summary>
+internal abstract class WordsNode(FactType type) : Node
+{
+    public FactType Type { get; } = type;
+
+    public abstract ulong Evaluate(IBeliefs beliefs, Binding binding);
+}
