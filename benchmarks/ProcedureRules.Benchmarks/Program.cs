@@ -1,1 +1,1 @@
-BenchmarkDotNet.Running.BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+ProcedureRules.Benchmarks.Probe.Run(int.Parse(args[0]), args[1]);
