@@ -8,10 +8,10 @@ namespace ProcedureRules.Tests.Language;
 public class RuleCompilerTests
 {
     [Fact]
-    public void Compile_VocabularyAlone_HasNoComplaints()
+    public void Compile_VocabularyAlone_HasNoErrors()
     {
         var (rules, bag) = Compile("");
-        Assert.Equal("", bag.ToSnippets());
+        Assert.False(bag.HasErrors, bag.ToSnippets());
         Assert.Equal(0, rules.AuthoredCount);
     }
 
