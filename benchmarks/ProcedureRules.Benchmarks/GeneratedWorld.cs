@@ -1,19 +1,21 @@
+using ProcedureRules.Beliefs;
 using ProcedureRules.Diagnostics;
 using ProcedureRules.Facts;
+using ProcedureRules.Inference;
 using ProcedureRules.Language;
-using ProcedureRules.Language.Compiling;
-using ProcedureRules.Packs;
 
 namespace ProcedureRules.Benchmarks;
 
-/// <summary>A generated pack and vehicle, read through the layers as an embedder's would be.</summary>
+/// <summary>A generated pack and vehicle, read as an embedder's would be.</summary>
 internal sealed class GeneratedWorld
 {
-    public GeneratedWorld(int rules)
+    public GeneratedWorld(PackGenerator source)
     {
-        Source = new PackGenerator(rules);
-        Rules = Compile();
-        Situation = Read(Rules.Vocabulary);
+        Source = source;
+        Rules = Load(source);
+        var bag = new DiagnosticBag();
+        Situation = new SheetReader(Rules.Vocabulary, new Dictionary<string, SourceFile>())
+            .Read(new SourceFile("vehicle.yaml", source.Vehicle), null, bag) ?? throw new InvalidOperationException(bag.ToLines());
     }
 
     public PackGenerator Source { get; }
@@ -21,26 +23,19 @@ internal sealed class GeneratedWorld
     public Situation Situation { get; }
 
     /// <summary>From text to rules ready to run.</summary>
-    public RuleBase Compile()
+    public static RuleBase Load(PackGenerator source)
     {
-        var bag = new DiagnosticBag();
-        var packs = PackReader.Read([new SourceFile("generated.yaml", Source.Pack)], bag);
-        var rules = RuleCompiler.Compile(packs, null, bag);
-        Check(bag);
-        return rules;
+        var loaded = ProcedureEngine.Load([new SourceFile("generated.yaml", source.Pack)]);
+        return loaded.Engine?.Rules ?? throw new InvalidOperationException(string.Join('\n', loaded.Diagnostics));
     }
 
-    private Situation Read(Vocabulary vocabulary)
-    {
-        var bag = new DiagnosticBag();
-        var reader = new SheetReader(vocabulary, new Dictionary<string, SourceFile>());
-        var situation = reader.Read(new SourceFile("vehicle.yaml", Source.Vehicle), null, bag);
-        Check(bag);
-        return situation!;
-    }
+    /// <summary>From the situation to beliefs, nothing known before.</summary>
+    public BeliefNetwork Believe() => BeliefNetwork.Build(new InferenceSession(Rules).Infer(Situation), new DiagnosticBag())!;
 
-    private static void Check(DiagnosticBag bag)
+    /// <summary>How many of the rules surely hold: what the baseline must find as well, or the two do not do the same work.</summary>
+    public int CountSure()
     {
-        if (bag.HasErrors) throw new InvalidOperationException(bag.ToLines());
+        var network = Believe();
+        return network.Records.Count(record => record.Effects.Count > 0 && network.Initial.Required(record, 0) == Assurance.Sure);
     }
 }

@@ -62,23 +62,23 @@ internal static class StockRules
         return builder.Build();
     }
 
-    private static LambdaExpression Join(Expression<Func<StockFact, StockFact, bool>> join) => join;
+    private static Expression<Func<StockFact, StockFact, bool>> Join(Expression<Func<StockFact, StockFact, bool>> join) => join;
 
-    private static LambdaExpression Says(string name, string predicate)
+    private static Expression<Func<StockFact, bool>> Says(string name, string predicate)
     {
         var fact = Expression.Parameter(typeof(StockFact), name);
         return Expression.Lambda<Func<StockFact, bool>>(
             Expression.Equal(Expression.Property(fact, nameof(StockFact.Predicate)), Expression.Constant(predicate)), fact);
     }
 
-    private static LambdaExpression IsAbove(string name, double threshold)
+    private static Expression<Func<StockFact, bool>> IsAbove(string name, double threshold)
     {
         var fact = Expression.Parameter(typeof(StockFact), name);
         return Expression.Lambda<Func<StockFact, bool>>(
             Expression.GreaterThan(Expression.Property(fact, nameof(StockFact.Value)), Expression.Constant(threshold)), fact);
     }
 
-    private static LambdaExpression Concluding(int number)
+    private static Expression<Action<IContext, StockFact>> Concluding(int number)
     {
         var context = Expression.Parameter(typeof(IContext), "context");
         var x = Expression.Parameter(typeof(StockFact), "x");
