@@ -25,13 +25,15 @@ internal static partial class Words
 
     /// <summary>A state in words: <c>engine height raised</c>.</summary>
     public static string State(GroundState state) =>
-        $"{state.Part.Text} {Name(state.Aspect.Name)} {string.Join(" or ", state.States.States().Select(i => Name(state.Aspect.States[i])))}";
+        $"{state.Part.Text} {Name(state.Aspect.Name)} {States(state.Aspect, state.States)}";
+
+    private static string States(Aspect aspect, StateSet states) => string.Join(" or ", states.States().Select(i => Name(aspect.States[i])));
 
     /// <summary>What a choice is about.</summary>
     public static string Choice(ChoiceKey key) => key switch
     {
         ChoiceKey.OfRule rule => rule.Rule.Name,
-        ChoiceKey.OfWays ways => State(new GroundState(ways.Part, ways.Aspect, ways.States)),
+        ChoiceKey.OfWays ways => $"{ways.Part.Text}, {Name(ways.Aspect.Name)}: {States(ways.Aspect, ways.States)}",
         _ => "",
     };
 
@@ -55,13 +57,4 @@ internal static partial class Words
 
     [GeneratedRegex(@"(?<=[a-z_)])\.(?=[a-z])", RegexOptions.CultureInvariant)]
     private static partial Regex Dot();
-
-    /// <summary>A value in words.</summary>
-    public static string Value(Value value, UnitSystem units)
-    {
-        if (value.Type.IsQuantity) return value.Quantity.ToDisplay(units);
-        if (value.Type.IsText) return value.Text ?? "";
-        var words = value.Type.Words.Where((_, i) => (value.Words >> i & 1) != 0);
-        return string.Join(" or ", words.Select(Name));
-    }
 }
