@@ -44,7 +44,8 @@ internal sealed class Resolver(CompilerContext context, Scope scope, Snippet sni
     public Variable? Step(Expression.Name name)
     {
         if (Scope.Find(name.Text) is { Sort: Sort.Step } step) return step;
-        Report(Messages.NotAStep(Span(name), name.Text, Scope.Steps.Select(v => v.Name)));
+        if (Scope.Find(name.Text) is not null || Context.Vocabulary.Kinds.ContainsKey(name.Text)) Report(Messages.PartInsteadOfStep(Span(name), name.Text));
+        else Report(Messages.NotAStep(Span(name), name.Text, Scope.Steps.Select(v => v.Name)));
         return null;
     }
 

@@ -1,5 +1,6 @@
-using ProcedureRules.Packs;
+using ProcedureRules.Diagnostics;
 using ProcedureRules.Language.Syntax;
+using ProcedureRules.Packs;
 
 namespace ProcedureRules.Language.Compiling;
 
@@ -42,7 +43,16 @@ internal sealed class TextCompiler(CompilerContext context)
                 if (Parser.Expression(snippet, context.Bag) is { } expression) new Resolver(context, OfRelation(relation), snippet).State(expression);
         }
 
-        return Collect(Vocabulary.Relations.Values, relation => new TemplateCompiler(context, OfRelation(relation)).Compile(new Snippet(relation.Text)));
+        return Collect(Vocabulary.Relations.Values, Sentence);
+    }
+
+    // The text of a relation has lost its place in the file; what is wrong with it is told at the relation.
+    private Template? Sentence(Relation relation)
+    {
+        var found = new DiagnosticBag();
+        var template = new TemplateCompiler(new(context.Packs, context.Functions, found), OfRelation(relation)).Compile(new Snippet(relation.Text));
+        context.Bag.AddRange(found.Ordered().Select(diagnostic => diagnostic with { Span = relation.Span }));
+        return template;
     }
 
     private Template? OfIt(Snippet text, string pack, Kind kind) => new TemplateCompiler(context, Scope.OfIt(pack, kind)).Compile(text);
