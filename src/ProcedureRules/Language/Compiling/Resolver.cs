@@ -5,11 +5,11 @@ using ProcedureRules.Packs;
 namespace ProcedureRules.Language.Compiling;
 
 /// <summary>Finds what the names in one snippet stand for; says what is wrong with a name where it stands.</summary>
-internal sealed class Resolver(CompilerContext context, Scope scope, Snippet snippet)
+internal sealed class Resolver(CompilerContext context, RuleScope scope, Snippet snippet)
 {
     public CompilerContext Context { get; } = context;
 
-    public Scope Scope { get; } = scope;
+    public RuleScope Scope { get; } = scope;
 
     public Snippet Snippet { get; } = snippet;
 

@@ -10,9 +10,9 @@ internal sealed class TextCompiler(CompilerContext context)
     private Vocabulary Vocabulary => context.Vocabulary;
 
     /// <summary>The scope of texts and states about a relation: its two parts are <c>a</c> and <c>b</c>.</summary>
-    public static Scope OfRelation(Relation relation)
+    public static RuleScope OfRelation(Relation relation)
     {
-        var scope = new Scope(relation.Pack) { TakesKinds = false };
+        var scope = new RuleScope(relation.Pack) { TakesKinds = false };
         scope.Add("a", Sort.Part, relation.First);
         scope.Add("b", Sort.Part, relation.Second);
         return scope;
@@ -55,7 +55,7 @@ internal sealed class TextCompiler(CompilerContext context)
         return template;
     }
 
-    private Template? OfIt(Snippet text, string pack, Kind kind) => new TemplateCompiler(context, Scope.OfIt(pack, kind)).Compile(text);
+    private Template? OfIt(Snippet text, string pack, Kind kind) => new TemplateCompiler(context, RuleScope.OfIt(pack, kind)).Compile(text);
 
     private static Dictionary<T, Template> Collect<T>(IEnumerable<T> items, Func<T, Template?> compile)
         where T : class
