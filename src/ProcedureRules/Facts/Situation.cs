@@ -6,7 +6,7 @@ namespace ProcedureRules.Facts;
 /// All that is stated of one vehicle and the jobs on it: its parts, relations, observations, the state of each aspect now. Immutable; a
 /// session replaces it as statements come and go.
 /// </summary>
-public sealed class Situation
+public sealed record Situation
 {
     /// <summary>The vehicle's title.</summary>
     public required string Title { get; init; }
@@ -20,7 +20,7 @@ public sealed class Situation
     /// </summary>
     public required IReadOnlyList<Part> Parts { get; init; }
 
-    /// <summary>Statements on parts, several for one part where an archetype and the sheet both speak.</summary>
+    /// <summary>Statements on parts; of an archetype, the sheet and the work order the last one that speaks of a part counts.</summary>
     public IReadOnlyList<PartStatement> PartStatements { get; init; } = [];
 
     /// <summary>Statements on relations, and one with an unknown for each pair whose silence means unknown.</summary>

@@ -13,6 +13,7 @@ internal sealed class SituationBuilder
     private readonly OrderedDictionary<FactKey, List<Observation>> _observations = [];
     private readonly OrderedDictionary<(Part, Aspect), int> _states = [];
     private readonly List<JobRequest> _jobs = [];
+    private readonly HashSet<string> _broken = new(StringComparer.Ordinal);
 
     /// <summary>Starts with the vehicle alone.</summary>
     public SituationBuilder(Vocabulary vocabulary)
@@ -25,7 +26,7 @@ internal sealed class SituationBuilder
     private SituationBuilder(Situation situation)
     {
         Vocabulary = situation.Vocabulary;
-        var existence = situation.PartStatements.ToDictionary(statement => statement.Part);
+        var existence = situation.PartStatements.GroupBy(statement => statement.Part).ToDictionary(said => said.Key, said => said.Last());
         foreach (var part in situation.Parts)
         {
             if (existence.TryGetValue(part, out var statement) && statement.Source == Source.None)
@@ -51,6 +52,12 @@ internal sealed class SituationBuilder
 
     /// <summary>Starts with what a situation holds.</summary>
     public static SituationBuilder From(Situation situation) => new(situation);
+
+    /// <summary>Remembers a part that is written and could not be read.</summary>
+    public void MarkBroken(string name) => _broken.Add(name);
+
+    /// <summary>Whether a part of that name is written and could not be read.</summary>
+    public bool IsBroken(string name) => _broken.Contains(name);
 
     /// <summary>The part of a name, or null.</summary>
     public Part? Find(string name) => _parts.GetValueOrDefault(name);
