@@ -58,7 +58,7 @@ public sealed class InferenceSession
         try
         {
             var hasChanged = Restate(next, budget, cancellationToken);
-            return Finish(next, hasChanged || _result is null ? Sorted() : _result.Records);
+            return Finish(next, hasChanged || _result is null ? _workspace.Fired.Records() : _result.Records);
         }
         catch (BudgetExceededException)
         {
@@ -127,15 +127,6 @@ public sealed class InferenceSession
         session.Insert(withdrawal);
         Settle(session, cancellation);
         session.Retract(withdrawal);
-    }
-
-    private Record[] Sorted()
-    {
-        var standing = _workspace.Standing();
-        var records = new Record[standing.Count];
-        for (var i = 0; i < records.Length; i++) records[i] = standing[i].Record!;
-        Array.Sort(records, new RecordOrder(_index));
-        return records;
     }
 
     private InferenceResult Finish(Situation situation, IReadOnlyList<Record> records) =>

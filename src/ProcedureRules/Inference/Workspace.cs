@@ -9,11 +9,11 @@ namespace ProcedureRules.Inference;
 internal sealed class Workspace
 {
     private readonly RecordMaker _records;
-    private readonly List<Instance> _fired = [];
 
     public Workspace(RuleIndex index)
     {
         _records = new RecordMaker(Nodes);
+        Fired = new FiredInstances(new RecordOrder(index));
         Workload = new Workload(index);
         Matcher = new Matcher(index, _records, Workload);
     }
@@ -21,6 +21,7 @@ internal sealed class Workspace
     public NodeTable Nodes { get; } = new();
     public Workload Workload { get; }
     public Matcher Matcher { get; }
+    public FiredInstances Fired { get; }
 
     /// <summary>Whether an atom lost a support and kept another: only then can a ring be left that holds itself up.</summary>
     public bool HasWeakened { get; set; }
@@ -33,23 +34,8 @@ internal sealed class Workspace
             instance.Record = _records.OfRule(matched);
             instance.Concluded = _records.Concluded(instance.Record);
         }
-        if (!instance.IsListed)
-        {
-            instance.IsListed = true;
-            _fired.Add(instance);
-        }
+        Fired.Add(instance);
         if (instance.Concluded.Count > 0) context.InsertAllLinked(Supports(instance.Concluded));
-    }
-
-    /// <summary>The instances that have fired and still stand.</summary>
-    public IReadOnlyList<Instance> Standing()
-    {
-        _fired.RemoveAll(static instance =>
-        {
-            if (!instance.IsShown) instance.IsListed = false;
-            return !instance.IsShown;
-        });
-        return _fired;
     }
 
     private static KeyValuePair<object, object>[] Supports(IReadOnlyList<Node> nodes)
