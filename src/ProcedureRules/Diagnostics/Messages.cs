@@ -1,3 +1,4 @@
+using ProcedureRules.Spelling;
 using System.Globalization;
 using System.Text;
 

@@ -1,3 +1,4 @@
+using ProcedureRules.Spelling;
 using System.Diagnostics;
 using ProcedureRules.Diagnostics;
 using ProcedureRules.Yaml;
