@@ -5,7 +5,7 @@ namespace ProcedureRules.ConsoleHost;
 /// <summary>Arguments that are paths: what starts with a dash is a misspelt option, not a file.</summary>
 internal static class PathArgument
 {
-    public static Argument<string?> Optional(string name, string description) => Guard(new(name) { Description = description, Arity = ArgumentArity.ZeroOrOne });
+    public static Argument<string?> Optional(string name, string description) => Guard(new Argument<string?>(name) { Description = description, Arity = ArgumentArity.ZeroOrOne });
 
     public static Argument<string> Required(string name, string description) => Guard(new Argument<string>(name) { Description = description });
 

@@ -1,6 +1,6 @@
-using ProcedureRules.Spelling;
 using System.Globalization;
 using System.Text;
+using ProcedureRules.Spelling;
 
 namespace ProcedureRules.Diagnostics;
 

@@ -1,6 +1,6 @@
-using ProcedureRules.Spelling;
 using System.Diagnostics;
 using ProcedureRules.Diagnostics;
+using ProcedureRules.Spelling;
 using ProcedureRules.Yaml;
 
 namespace ProcedureRules.Shapes;
