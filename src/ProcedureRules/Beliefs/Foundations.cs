@@ -17,34 +17,33 @@ internal sealed class Foundations(BeliefState beliefs)
     public bool IsStated(Atom atom, Assurance level) => beliefs.Stated(atom) >= level;
 
     /// <summary>The effects that give an atom a level without resting on it, the lowest round first, then in the order of the records.</summary>
-    public IEnumerable<RecordEffect> SupportsOf(Atom atom, Assurance level) =>
-        FoundedAt(atom, level).OrderBy(support => support.Round).Select(support => support.Effect);
+    public IEnumerable<RecordEffect> SupportsOf(Atom atom, Assurance level)
+    {
+        var rounds = RoundsOf(level);
+        return beliefs.Network.RecordsSupporting(atom)
+            .Where(support => beliefs.Available(support.Record, support.Index) >= level)
+            .Select(support => (Support: support, Round: RoundOf(support.Record, rounds, level)))
+            .Where(founded => founded.Round < rounds[_nodes.Of(atom)])
+            .OrderBy(founded => founded.Round)
+            .Select(founded => founded.Support);
+    }
 
     /// <summary>All effects that support an atom without resting on it, each with the level it gives and its round there.</summary>
     public IEnumerable<(RecordEffect Effect, Assurance Level, int Round)> SupportsOf(Atom atom)
     {
-        for (var level = Assurance.Sure; level > Assurance.No; level--)
+        foreach (var support in beliefs.Network.RecordsSupporting(atom))
         {
-            foreach (var (effect, round) in FoundedAt(atom, level))
-                if (beliefs.Available(effect.Record, effect.Index) == level) yield return (effect, level, round);
+            var level = beliefs.Available(support.Record, support.Index);
+            if (level == Assurance.No) continue;
+            var rounds = RoundsOf(level);
+            var round = RoundOf(support.Record, rounds, level);
+            if (round < rounds[_nodes.Of(atom)]) yield return (support, level, round);
         }
     }
 
     /// <summary>The level that a premise has to have for a record to reach one: a relation may be open where the record may.</summary>
     public static Assurance LevelOfPremise(Atom premise, Assurance level) =>
         premise is Atom.Related && level < Assurance.Sure ? Assurance.Held : level;
-
-    private IEnumerable<(RecordEffect Effect, int Round)> FoundedAt(Atom atom, Assurance level)
-    {
-        if (_nodes.Of(atom) is not (var index and >= 0)) yield break;
-        var rounds = RoundsOf(level);
-        foreach (var support in beliefs.Network.RecordsSupporting(atom))
-        {
-            if (beliefs.Available(support.Record, support.Index) < level) continue;
-            var round = RoundOf(support.Record, rounds, level);
-            if (round < rounds[index]) yield return (support, round);
-        }
-    }
 
     private int[] RoundsOf(Assurance level)
     {
