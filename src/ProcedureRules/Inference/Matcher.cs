@@ -159,8 +159,6 @@ internal sealed class Matcher
     {
         if (!instance.IsShown) return;
         instance.IsShown = false;
-        // Its atoms may be forgotten by the time it is shown again.
-        if (instance is RuleInstance) instance.Record = null;
         _workload.Count(instance, -1);
         _changes.Vanished(instance);
     }

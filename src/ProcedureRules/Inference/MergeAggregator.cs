@@ -45,7 +45,6 @@ internal sealed class MergeAggregator : IAggregator
                 continue;
             }
             if (!node.IsWithdrawn) results.Add(AggregationResult.Removed(node));
-            node.IsWithdrawn = false;
             workspace.Nodes.HasFallen(node);
         }
         return results;

@@ -8,7 +8,7 @@ internal sealed class Node(Atom atom)
     /// <summary>How many inputs and instances conclude it; it holds while there is one.</summary>
     public int Supports { get; set; }
 
-    /// <summary>Taken back by the ring sweep although instances still conclude it; they fall with it.</summary>
+    /// <summary>Taken back by the ring sweep although instances still conclude it; they fall with it, and the node is forgotten.</summary>
     public bool IsWithdrawn { get; set; }
 
     /// <summary>The ground facts it gives to the matcher.</summary>

@@ -77,6 +77,27 @@ public sealed class InferenceTrapTests
     }
 
     [Fact]
+    public void Update_ConclusionFallsAndRisesInOneUpdate_StaysOneAtom()
+    {
+        var bench = new Bench();
+        var (box, lid) = (bench.Part("box", bench.Box), bench.Part("lid", bench.Lid));
+        var knock = bench.Operation("knock", bench.Lid, ["fitted", "loose", "off"], "loose");
+        bench.Operation("remove", bench.Box, ["fitted"], "off");
+        bench.Rule("at once", Bench.Variables(bench.Root, bench.Box), [Bench.When(Bench.Related(bench.Covers), 0, 1)], [bench.Need(1, "off")]);
+        bench.Rule("by a step", Bench.Variables(bench.Lid, bench.Box), [Bench.When(Bench.Related(bench.Joins), 0, 1)], [Bench.Do(knock, 0)]);
+        bench.Rule("later", Bench.Variables(null, bench.Box), [Bench.When(new(PredicateSort.Does, "knock"), 0)], [bench.Need(1, "off")]);
+        var rules = bench.Build();
+        var session = new InferenceSession(rules);
+        Bench.Update(session, bench.Situation(rules, [box, lid], [(bench.Covers, lid, box)]));
+        Bench.Update(session, bench.Situation(rules, [box, lid], [(bench.Joins, lid, box)]));
+        var both = Bench.Update(session, bench.Situation(rules, [box, lid], [(bench.Joins, lid, box), (bench.Covers, lid, box)]));
+        Assert.Single(both.Records, record => record.Mechanism == Mechanism.Reach);
+        Assert.Equal(
+            Described.Records(Bench.Infer(rules, bench.Situation(rules, [box, lid], [(bench.Joins, lid, box), (bench.Covers, lid, box)]))),
+            Described.Records(both));
+    }
+
+    [Fact]
     public void Update_RuleFiresAgainAfterItsReasonCameBack_Concludes()
     {
         var bench = new Bench();
