@@ -5,6 +5,7 @@ using ProcedureRules.Language.Compiling;
 using ProcedureRules.Packs;
 using ProcedureRules.Quantities;
 using Xunit;
+using Scope = ProcedureRules.Language.Compiling.Scope;
 
 namespace ProcedureRules.Tests.Docs;
 
