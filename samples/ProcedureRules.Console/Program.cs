@@ -1,1 +1,3 @@
-return 0;
+using ProcedureRules.ConsoleHost;
+
+return Host.Run(args, HostConsole.ForTerminal());

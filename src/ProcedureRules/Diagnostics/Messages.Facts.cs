@@ -118,7 +118,7 @@ internal static partial class Messages
         Misspelt(RelationStatementCode, span, $"there is no relation {Quote(name)}", name, known);
 
     public static Diagnostic RelationKind(SourceSpan span, string part, string kind, string relation, string due, SourceSpan declared) =>
-        RelationStatementCode.At(span, $"{Quote(part)} is a {Quote(kind)}; {Quote(relation)} takes a {Quote(due)} here").Note("declared here", declared);
+        RelationStatementCode.At(span, $"{Quote(part)} is of the kind {Quote(kind)}; {Quote(relation)} takes one of the kind {Quote(due)} here").Note("declared here", declared);
 
     public static Diagnostic RelationToItself(SourceSpan span, string part, string relation) =>
         RelationStatementCode.At(span, $"{Quote(relation)} is between two parts, and both are {Quote(part)}");
@@ -137,7 +137,7 @@ internal static partial class Messages
         Misspelt(PartCode, span, $"{Quote(name)} is neither a part that is known so far nor a kind", name, known);
 
     public static Diagnostic NameOfOtherKind(SourceSpan span, string name, string kind) =>
-        PartCode.At(span, $"{Quote(name)} is the name of a kind, and a {Quote(kind)} is none; give the part another name");
+        PartCode.At(span, $"{Quote(name)} is the name of a kind, and {Quote(kind)} is not one of that kind; give the part another name");
 
     public static Diagnostic OneVehicle(SourceSpan span) =>
         PartCode.At(span, "every sheet has exactly one vehicle, named 'vehicle', without being told");
@@ -155,10 +155,10 @@ internal static partial class Messages
         JobCode.At(span, $"the job {Quote(job)} can be on several parts of the kind {Quote(kind)}: say on which, {Either(parts)}");
 
     public static Diagnostic JobWithoutPart(SourceSpan span, string job, string kind) =>
-        JobCode.At(span, $"the job {Quote(job)} is on a {Quote(kind)}, and the sheet has none");
+        JobCode.At(span, $"the job {Quote(job)} is on a part of the kind {Quote(kind)}, and the sheet has none");
 
     public static Diagnostic JobOnOtherKind(SourceSpan span, string job, string part, string kind, string due) =>
-        JobCode.At(span, $"the job {Quote(job)} is on a {Quote(due)}, and {Quote(part)} is a {Quote(kind)}");
+        JobCode.At(span, $"the job {Quote(job)} is on a part of the kind {Quote(due)}, and {Quote(part)} is of the kind {Quote(kind)}");
 
     public static Diagnostic StatementForm(SourceSpan span, string text) => StatementCode.At(span, $"{Quote(text)} is not a statement")
         .Note("for example 'oil_pan.drop_available=2 in', 'vehicle.height=raised', 'covers(dust_cover, oil_pan)=no' or 'part oil_cooler=yes'");

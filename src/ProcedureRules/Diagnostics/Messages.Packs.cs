@@ -113,6 +113,15 @@ internal static partial class Messages
         "Write one cell for each input and one for the value.",
         "rows: [[none, 0 min, 5 min]]");
 
+    private static readonly DiagnosticCode FileSortCode = Declare(
+        "PR0219",
+        "A file of another sort than is due here",
+        "Put the file where it belongs: packs below the rules folder, archetypes into its folder 'archetypes'.",
+        "a vehicle sheet beside the packs");
+
+    public static Diagnostic FileOfOtherSort(SourceSpan span, string found, string due) =>
+        FileSortCode.At(span, $"this is {found}, and {due} is expected here");
+
     public static Diagnostic UnknownName(SourceSpan span, string what, string name, IEnumerable<string> known) =>
         Misspelt(UnknownNameCode, span, $"there is no {what} {Quote(name)}", name, known);
 

@@ -7,7 +7,7 @@ namespace ProcedureRules.Facts;
 /// <summary>Finds the part that a name stands for: its own name, or that of a kind of which there is one part.</summary>
 internal static class PartNames
 {
-    /// <summary>The part, or null after a complaint.</summary>
+    /// <summary>The part, or null after a complaint (or where its own statement has been complained about).</summary>
     /// <param name="name">The name as written.</param>
     /// <param name="span">Where it is written.</param>
     /// <param name="builder">What is stated so far.</param>
@@ -27,6 +27,8 @@ internal static class PartNames
             return null;
         }
 
+        if (builder.IsBroken(name))
+            return null;
         if (!builder.Vocabulary.Kinds.TryGetValue(name, out var kind))
         {
             bag.Add(Messages.UnknownPart(span, name, builder.Parts.Select(known => known.Name)));

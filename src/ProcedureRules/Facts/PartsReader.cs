@@ -48,6 +48,8 @@ internal sealed class PartsReader(SituationBuilder builder, SheetLayer layer, Di
     {
         if (PartOf(name, kindName, text) is { } part)
             builder.State(new PartStatement(part, exists, source, name.Span));
+        else
+            builder.MarkBroken(name.Text);
     }
 
     private Part? PartOf(YamlScalar name, YamlScalar? kindName, string? text)

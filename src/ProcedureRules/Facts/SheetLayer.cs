@@ -1,4 +1,5 @@
 using ProcedureRules.Diagnostics;
+using ProcedureRules.Packs;
 using ProcedureRules.Shapes;
 using ProcedureRules.Yaml;
 
@@ -15,7 +16,7 @@ internal sealed record SheetLayer(YamlMapping Root, Source Source)
     /// <summary>Reads a file of the given shape, or null after a complaint that nothing can be read.</summary>
     public static SheetLayer? Read(SourceFile file, MapShape shape, Source source, DiagnosticBag bag)
     {
-        if (YamlReader.Read(file, bag) is not { } node)
+        if (YamlReader.Read(file, bag) is not { } node || !FileSorts.MayBe(node, shape.Fields[0].Name, bag))
             return null;
         ShapeChecker.Check(node, shape, bag);
         return node is YamlMapping root ? new SheetLayer(root, source) : null;

@@ -35,14 +35,17 @@ internal sealed class SheetReader(Vocabulary vocabulary, IReadOnlyDictionary<str
     /// <summary>Reads a vehicle sheet, or a work order and the vehicle sheet it names, from disk.</summary>
     /// <param name="path">The file; what it is, its first key says.</param>
     /// <param name="bag">Takes what is wrong.</param>
+    /// <param name="sheet">The path of a vehicle sheet that stands in for the one the work order names.</param>
     /// <returns>The situation, or null where there is nothing to read.</returns>
-    public Situation? ReadFile(string path, DiagnosticBag bag)
+    public Situation? ReadFile(string path, DiagnosticBag bag, string? sheet = null)
     {
         if (SourceFiles.TryLoad(path, bag) is not { } file)
             return null;
         // A trial read tells what the file is; the reading proper tells its mistakes.
         if (YamlReader.Read(file, new DiagnosticBag()) is not YamlMapping root || !root.Has("work_order"))
             return Read(file, null, bag);
+        if (sheet is not null)
+            return SourceFiles.TryLoad(sheet, bag) is { } other ? Read(other, file, bag) : null;
         if (root.Scalar("vehicle") is not { IsNothing: false } vehicle)
         {
             SheetLayer.Read(file, WorkOrderShapes.WorkOrder, Source.Stated, bag);
@@ -51,7 +54,7 @@ internal sealed class SheetReader(Vocabulary vocabulary, IReadOnlyDictionary<str
         }
 
         var found = Path.Combine(Path.GetDirectoryName(path) ?? "", vehicle.Text);
-        return SourceFiles.TryLoad(found, bag) is { } sheet ? Read(sheet, file, bag) : null;
+        return SourceFiles.TryLoad(found, bag) is { } named ? Read(named, file, bag) : null;
     }
 
     private SheetLayer? ReadArchetype(SheetLayer sheet, DiagnosticBag bag)

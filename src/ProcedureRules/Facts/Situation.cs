@@ -6,7 +6,7 @@ namespace ProcedureRules.Facts;
 /// All that is stated of one vehicle and the jobs on it: its parts, relations, observations, the state of each aspect now. Immutable; a
 /// session replaces it as statements come and go.
 /// </summary>
-public sealed class Situation
+public sealed record Situation
 {
     /// <summary>The vehicle's title.</summary>
     public required string Title { get; init; }

@@ -13,6 +13,7 @@ internal sealed class SituationBuilder
     private readonly OrderedDictionary<FactKey, List<Observation>> _observations = [];
     private readonly OrderedDictionary<(Part, Aspect), int> _states = [];
     private readonly List<JobRequest> _jobs = [];
+    private readonly HashSet<string> _broken = new(StringComparer.Ordinal);
 
     /// <summary>Starts with the vehicle alone.</summary>
     public SituationBuilder(Vocabulary vocabulary)
@@ -51,6 +52,12 @@ internal sealed class SituationBuilder
 
     /// <summary>Starts with what a situation holds.</summary>
     public static SituationBuilder From(Situation situation) => new(situation);
+
+    /// <summary>Remembers a part that is written and could not be read.</summary>
+    public void MarkBroken(string name) => _broken.Add(name);
+
+    /// <summary>Whether a part of that name is written and could not be read.</summary>
+    public bool IsBroken(string name) => _broken.Contains(name);
 
     /// <summary>The part of a name, or null.</summary>
     public Part? Find(string name) => _parts.GetValueOrDefault(name);

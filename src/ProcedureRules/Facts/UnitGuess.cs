@@ -5,7 +5,7 @@ namespace ProcedureRules.Facts;
 /// <summary>Guesses which unit was meant where a value lies outside what occurs.</summary>
 internal static class UnitGuess
 {
-    /// <summary>The same figure in the first other unit in which it would fit, or null.</summary>
+    /// <summary>The same figure in the unit in which it fits best, or null if it fits in none.</summary>
     public static string? For(string text, Dimension dimension, Quantity range)
     {
         var units = UnitTable.For(dimension).ToList();
@@ -14,7 +14,8 @@ internal static class UnitGuess
             return null;
         var figure = text[..^written.Length];
         return units.Select(unit => figure + unit.Symbol)
-            .FirstOrDefault(guess => Quantity.TryRead(guess, dimension, out var quantity, out _) && range.Contains(quantity));
+            .Where(guess => Quantity.TryRead(guess, dimension, out var quantity, out _) && range.Contains(quantity))
+            .MinBy(guess => Math.Abs((Quantity.Read(guess).Midpoint - range.Midpoint) ?? double.MaxValue));
     }
 
     private static bool EndsWithUnit(string text, string name) =>

@@ -48,15 +48,26 @@ internal static class FactChecks
     /// <summary>Reports facts that nobody is asked for and no rule gives.</summary>
     public static void CheckGiven(PackDraft draft)
     {
-        var given = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var target in draft.Rules.SelectMany(rule => rule.Then).SelectMany(Targets).Concat(draft.Tables.Select(table => table.Output)))
-            given.Add(target.Text[(target.Text.LastIndexOf('.') + 1)..].Trim());
-        foreach (var fact in draft.Facts.Items.Where(fact => (fact.IsDerived || fact.IsDemand) && !given.Contains(fact.Name)))
+        var given = new HashSet<FactDefinition>();
+        foreach (var rule in draft.Rules)
+            given.UnionWith(rule.Then.SelectMany(Targets).Select(target => FactOf(target, rule.Variables, draft)).OfType<FactDefinition>());
+        foreach (var table in draft.Tables)
+            given.UnionWith(FactOf(table.Output, table.Variables, draft) is { } fact ? [fact] : []);
+        foreach (var fact in draft.Facts.Items.Where(fact => (fact.IsDerived || fact.IsDemand) && !given.Contains(fact)))
             draft.Bag.Add(Messages.NeverSet(fact.Span, fact.ToString(), fact.IsDemand));
     }
 
     private static IEnumerable<Snippet> Targets(ConclusionDeclaration conclusion) =>
         conclusion.Target is { } target ? [target] : conclusion.Options.SelectMany(option => option.Then).SelectMany(Targets);
+
+    // A target that names no fact is the language's to complain about.
+    private static FactDefinition? FactOf(Snippet target, IReadOnlyList<(YamlScalar Name, Snippet Sort)> variables, PackDraft draft)
+    {
+        if (target.Text.Split('.') is not [var owner, var name])
+            return null;
+        var sort = variables.FirstOrDefault(variable => variable.Name.Text == owner).Sort?.Text ?? owner;
+        return draft.Kinds.Find(sort)?.Item?.Lineage().Select(kind => draft.Facts.Find($"{kind.Name}.{name}")?.Item).FirstOrDefault(fact => fact is not null);
+    }
 
     private static void CheckTakenIn(YamlScalar aspect, PackDocument pack, PackDraft draft)
     {

@@ -39,7 +39,7 @@ internal static class PackDocuments
 
     private static YamlMapping? ReadRoot(SourceFile file, DiagnosticBag bag)
     {
-        if (YamlReader.Read(file, bag) is not { } node)
+        if (YamlReader.Read(file, bag) is not { } node || !FileSorts.MayBe(node, "pack", bag))
             return null;
         var found = new DiagnosticBag();
         ShapeChecker.Check(node, PackShapes.Pack, found);

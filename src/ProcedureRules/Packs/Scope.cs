@@ -30,7 +30,7 @@ internal sealed record Scope(string Pack, IReadOnlySet<string> Open, bool HasGap
             return null;
         }
 
-        if (!IsOpen(definition.Pack))
+        if (!HasGaps && !IsOpen(definition.Pack))
             Bag.Add(Messages.PackNotUsed(span, table.What, name, definition.Pack, definition.Span));
         return definition.Item;
     }

@@ -21,6 +21,7 @@ internal static class QuantityPrinter
 
     public static string Display(Quantity value, UnitSystem system)
     {
+        if (DurationDisplay.Of(value) is { } duration) return duration;
         var unit = UnitChoice.For(value, system);
         if (!value.IsBounded) return Open(value, unit);
         var (lowUnit, highUnit) = UnitChoice.ForEnds(value, system);

@@ -16,6 +16,7 @@ internal sealed class World
 {
     private static readonly Kind Root = new() { Name = "part", Text = "part" };
     private static readonly FactType Length = FactType.Of(Dimension.Length);
+    public static Aspect Height { get; } = new() { Kind = Root, Name = "height", States = ["down", "raised"], Normal = 0 };
     private readonly List<Kind> _kinds = [Root];
     private readonly List<FactDefinition> _facts = [];
     private readonly Dictionary<string, Relation> _relations = [];
@@ -33,6 +34,8 @@ internal sealed class World
     public List<RelationStatement> Relations { get; } = [];
 
     public List<Observation> Observations { get; } = [];
+
+    public List<JobRequest> Jobs { get; } = [];
 
     public List<Record> Records { get; } = [];
 
@@ -91,7 +94,10 @@ internal sealed class World
         return this;
     }
 
-    public Record Rule(IEnumerable<Atom> premises, IEnumerable<Test> tests, params Effect[] effects)
+    public Record Rule(IEnumerable<Atom> premises, IEnumerable<Test> tests, params Effect[] effects) =>
+        Rule(premises, tests, false, effects);
+
+    public Record Rule(IEnumerable<Atom> premises, IEnumerable<Test> tests, bool onMoment, params Effect[] effects)
     {
         var record = new Record
         {
@@ -107,6 +113,7 @@ internal sealed class World
             Binding = new([Vehicle]),
             Premises = [.. premises],
             Tests = [.. tests],
+            Moments = onMoment ? [new(Vehicle, Height, StateSet.Of(1))] : [],
             Effects = effects,
         };
         Records.Add(record);
@@ -139,6 +146,7 @@ internal sealed class World
                 PartStatements = [.. PartStatements],
                 Relations = [.. Relations],
                 Observations = [.. Observations],
+                Jobs = [.. Jobs],
             },
             Rules = new()
             {

@@ -49,6 +49,12 @@ public class PrintingTests
     [InlineData("-inf..3 in", "at most 3 in", "at most 76.2 mm")]
     [InlineData("20..inf inHg vac", "at least 20 inHg vac", "at most -67.72 kPa")]
     [InlineData("123456 mi", "123456 mi", "198683 km")]
+    [InlineData("0..60 s", "0..1 min", "0..1 min")]
+    [InlineData("45..150 min", "45 min..2 h 30 min", "45 min..2 h 30 min")]
+    [InlineData("60 min..12 h", "1..12 h", "1..12 h")]
+    [InlineData("4.6..12.09 h", "4 h 36 min..12 h 6 min", "4 h 36 min..12 h 6 min")]
+    [InlineData("90 min", "90 min", "90 min")]
+    [InlineData("10..30 s", "10..30 s", "10..30 s")]
     public void ToDisplay_OfAQuantity_HasFourFiguresRoundedOutward(string text, string us, string si)
     {
         var value = Quantity.Read(text);

@@ -1,29 +1,36 @@
-using System.Reflection;
+using System.Reflection.Metadata;
+using System.Reflection.PortableExecutable;
 using Xunit;
 
 namespace ProcedureRules.Tests.Repository;
 
-/// <summary>The library must stay free of the compiler platform: no assembly reachable from src/ may reference it.</summary>
+/// <summary>The library stays free of the compiler platform: nothing it brings along may reference it.</summary>
 public class RoslynFreeTests
 {
     [Fact]
     public void Sources_ReachableAssemblies_ReferenceNoCompilerPlatform()
     {
+        var folder = AppContext.BaseDirectory;
         var seen = new HashSet<string>(StringComparer.Ordinal);
-        var open = new Queue<Assembly>([Assembly.Load("ProcedureRules"), Assembly.Load("ProcedureRules.Reports")]);
+        var open = new Queue<string>(["ProcedureRules", "ProcedureRules.Reports"]);
         var offenders = new List<string>();
-        while (open.TryDequeue(out var assembly))
+        while (open.TryDequeue(out var name))
         {
-            if (!seen.Add(assembly.FullName!)) continue;
-            foreach (var reference in assembly.GetReferencedAssemblies())
+            if (!seen.Add(name)) continue;
+            // Assemblies of the shared framework are not in this folder; it is free of the compiler platform itself.
+            var path = Path.Combine(folder, name + ".dll");
+            if (!File.Exists(path)) continue;
+            using var file = new PEReader(File.OpenRead(path));
+            var metadata = file.GetMetadataReader();
+            foreach (var handle in metadata.AssemblyReferences)
             {
-                if (reference.Name!.StartsWith("Microsoft.CodeAnalysis", StringComparison.Ordinal))
-                    offenders.Add($"{assembly.GetName().Name} -> {reference.Name}");
-                open.Enqueue(Assembly.Load(reference));
+                var reference = metadata.GetString(metadata.GetAssemblyReference(handle).Name);
+                if (reference.StartsWith("Microsoft.CodeAnalysis", StringComparison.Ordinal)) offenders.Add($"{name} -> {reference}");
+                open.Enqueue(reference);
             }
         }
 
         Assert.Empty(offenders);
-        Assert.True(seen.Count > 10, "the walk reached too few assemblies to prove anything");
+        Assert.Superset(new HashSet<string> { "NRules.Runtime", "NRules.RuleModel", "YamlDotNet" }, seen);
     }
 }

@@ -1,0 +1,26 @@
+using System.CommandLine;
+
+namespace ProcedureRules.ConsoleHost;
+
+/// <summary>The commands of the console host.</summary>
+internal static class Host
+{
+    /// <summary>Runs one command line; without arguments, the plan of the demo job.</summary>
+    public static int Run(string[] args, HostConsole console)
+    {
+        var root = new RootCommand(
+            """
+            Plans repair jobs from rules: what comes off, in which order, what to watch, what to find out first.
+
+            Without arguments it plans the demo job.
+              Example: procedure-rules plan samples/jobs/oil-pan.yaml --set "oil_pan.drop_available=4 in"
+            """)
+        {
+            PlanCommand.Create(console),
+            FactsCommand.Create(console),
+            CheckCommand.Create(console),
+        };
+        var line = args.Length == 0 ? ["plan"] : args;
+        return root.Parse(line).Invoke(new InvocationConfiguration { Output = console.Output, Error = console.Error });
+    }
+}

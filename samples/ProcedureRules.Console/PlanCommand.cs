@@ -1,0 +1,39 @@
+using System.CommandLine;
+using ProcedureRules.Reports;
+
+namespace ProcedureRules.ConsoleHost;
+
+/// <summary><c>plan</c>: the step plan of a work order.</summary>
+internal static class PlanCommand
+{
+    public static Command Create(HostConsole console)
+    {
+        var order = new Argument<string?>("JOB.yaml") { Description = "work order (default: the demo job)", Arity = ArgumentArity.ZeroOrOne };
+        var format = new Option<string>("--format") { Description = "text for people, JSON for programs", DefaultValueFactory = _ => "text" };
+        format.AcceptOnlyFromAmong("text", "json");
+        var units = UnitsOption.Create();
+        var options = new OrderOptions();
+        var command = new Command(
+            "plan",
+            """
+            Plan a work order.
+              Example: procedure-rules plan samples/jobs/oil-pan.yaml --set "oil_pan.drop_available=4 in" --units si
+            """)
+        {
+            order, format, units,
+        };
+        options.AddTo(command);
+        command.SetAction(parsed =>
+        {
+            if (options.Open(parsed, parsed.GetValue(order) ?? HostFiles.DemoOrder, console, out var exit) is not { } session) return exit;
+            var result = session.Plan();
+            console.Write(result.Diagnostics);
+            if (result.Plan is not { } plan) return ExitCode.NoPlan;
+            var system = UnitsOption.Read(parsed, units);
+            if (parsed.GetValue(format) == "json") console.Output.WriteLine(PlanJson.Write(plan, system));
+            else console.Write(PlanText.Lines(plan, system, console.Width));
+            return plan.Stops.Count > 0 ? ExitCode.NoPlan : ExitCode.Done;
+        });
+        return command;
+    }
+}

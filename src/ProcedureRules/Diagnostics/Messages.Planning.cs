@@ -1,0 +1,59 @@
+namespace ProcedureRules.Diagnostics;
+
+/// <summary>PR07xx: planning.</summary>
+internal static partial class Messages
+{
+    private static readonly DiagnosticCode OrderRingCode = Declare(
+        "PR0701",
+        "Order conclusions that form a ring",
+        "Take one of the named rules' 'order' away, or give it a condition that excludes the others.",
+        "order: s before t   # while another rule says t before s");
+
+    private static readonly DiagnosticCode NoOrderCode = Declare(
+        "PR0702",
+        "Steps that cannot be put in any order",
+        "Read the notes: two needs exclude each other, or a step is needed that nothing offers.",
+        "- need: battery.ground is off   # while another rule needs it connected for the same step");
+
+    private static readonly DiagnosticCode OrderSearchBoundCode = Declare(
+        "PR0703",
+        "No order found within the bound",
+        "Read the notes for the steps that are stuck; an 'order' or a 'need' that says which comes first helps.",
+        "# hundreds of steps whose needs take turns");
+
+    private static readonly DiagnosticCode PlanRejectedCode = Declare(
+        "PR0704",
+        "A plan that its own check rejected",
+        "Report it with the packs and the work order: this is a mistake of the library. The plan is not shown, since it may be unsafe.",
+        "# nothing in a pack should bring it about");
+
+    private static readonly DiagnosticCode NoDecisionCode = Declare(
+        "PR0705",
+        "No set of choices found within the bound",
+        "Take a choice by hand, or rank the options.",
+        "# a great many one_of of equal rank, most of them forbidden");
+
+    public static Diagnostic OrderRing(SourceSpan span, IEnumerable<string> steps) =>
+        OrderRingCode.At(span, $"each of these steps is to come before the next, and the last before the first: {Either(steps).Replace(" or ", " and ", StringComparison.Ordinal)}");
+
+    public static Diagnostic NoOrder(IEnumerable<string> left) =>
+        NoOrderCode.At(SourceSpan.None, $"no order of the steps meets all needs; left over: {List(left)}");
+
+    public static Diagnostic OrderSearchBound(IEnumerable<string> left) =>
+        OrderSearchBoundCode.At(SourceSpan.None, $"no order of the steps was found within the bound; left over: {List(left)}");
+
+    public static Diagnostic PlanRejected(IEnumerable<string> violations)
+    {
+        var diagnostic = PlanRejectedCode.At(SourceSpan.None, "the plan that was found does not pass its own check and is not shown");
+        foreach (var violation in violations.Take(20)) diagnostic = diagnostic.Note(violation);
+        return diagnostic;
+    }
+
+    public static Diagnostic NoDecision() => NoDecisionCode.At(SourceSpan.None, "no set of choices was found within the bound");
+
+    private static string List(IEnumerable<string> names, int most = 12)
+    {
+        var all = names.Select(Quote).ToList();
+        return all.Count == 0 ? "nothing" : all.Count <= most ? string.Join(", ", all) : $"{string.Join(", ", all.Take(most))} and {Count(all.Count - most, "other")}";
+    }
+}

@@ -1,0 +1,29 @@
+using ProcedureRules.Diagnostics;
+using ProcedureRules.Yaml;
+
+namespace ProcedureRules.Packs;
+
+/// <summary>Tells the files a person writes apart by the key that only one sort of them has.</summary>
+internal static class FileSorts
+{
+    private static readonly (string Key, string Noun)[] All =
+        [("pack", "a pack"), ("work_order", "a work order"), ("vehicle", "a vehicle sheet"), ("scenario", "a scenario")];
+
+    /// <summary>
+    /// Whether a file may be of the sort that is due. One that plainly is of another sort gets one complaint, instead of one for each key.
+    /// </summary>
+    public static bool MayBe(YamlNode node, string due, DiagnosticBag bag)
+    {
+        if (node is not YamlMapping root || root.Has(due))
+            return true;
+        foreach (var (key, noun) in All)
+        {
+            if (root.Entry(key) is not { } entry)
+                continue;
+            bag.Add(Messages.FileOfOtherSort(entry.Key.Span, noun, All.First(sort => sort.Key == due).Noun));
+            return false;
+        }
+
+        return true;
+    }
+}

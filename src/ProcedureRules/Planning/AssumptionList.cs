@@ -1,0 +1,64 @@
+using ProcedureRules.Beliefs;
+using ProcedureRules.Facts;
+using ProcedureRules.Inference;
+using ProcedureRules.Language;
+using ProcedureRules.Logic;
+
+namespace ProcedureRules.Planning;
+
+/// <summary>The assumed facts and relations that the steps of a plan rest on.</summary>
+internal sealed class AssumptionList
+{
+    private readonly BeliefState _beliefs;
+    private readonly Situation _situation;
+    private readonly ItemList _items = new();
+
+    private AssumptionList(BeliefState beliefs)
+    {
+        _beliefs = beliefs;
+        _situation = beliefs.Network.Result.Situation;
+    }
+
+    public static IReadOnlyList<PlanItem> Of(BeliefState beliefs, IReadOnlyList<Occurrence> occurrences)
+    {
+        var list = new AssumptionList(beliefs);
+        foreach (var occurrence in occurrences)
+        {
+            var step = occurrence.Work.Step;
+            var seen = new HashSet<Atom>();
+            list.Walk(new Atom.Occurs(step), occurrence.Id, seen);
+            foreach (var source in beliefs.Network.RecordsAbout(step))
+                if (beliefs.Given(source.Record, source.Index, step) > Assurance.No) list.Read(source.Record, occurrence.Id, seen);
+        }
+        return list._items.ToItems();
+    }
+
+    private void Walk(Atom atom, string step, HashSet<Atom> seen)
+    {
+        if (!seen.Add(atom)) return;
+        if (atom is Atom.Related related && IsAssumed(related))
+            _items.Add(new Wording(Words.Relation(related.Relation, related.A, related.B)), step, false, null);
+        foreach (var support in _beliefs.Network.RecordsSupporting(atom))
+            if (_beliefs.Available(support.Record, support.Index) > Assurance.No) Read(support.Record, step, seen);
+    }
+
+    private void Read(Record record, string step, HashSet<Atom> seen)
+    {
+        foreach (var reading in _beliefs.Network.ReadingsOf(record))
+        {
+            if (reading is not Reading.OfFact { Key: var key } || _beliefs.SourceOf(key) != Source.Assumed) continue;
+            _items.Add(new Wording(units => $"{key.Part.Text} {Words.Name(key.Fact.Name)}: {Words.Value(_beliefs.Fact(key.Part, key.Fact), units)}"), step, false, null);
+        }
+
+        // Another step's own assumptions are listed with that step.
+        foreach (var premise in record.Premises)
+            if (premise is not Atom.Occurs) Walk(premise, step, seen);
+    }
+
+    private bool IsAssumed(Atom.Related related)
+    {
+        var statements = _situation.Relations.Where(statement => ReferenceEquals(statement.Relation, related.Relation)
+            && ReferenceEquals(statement.A, related.A) && ReferenceEquals(statement.B, related.B) && statement.Holds != Truth.Unknown).ToList();
+        return statements.Count > 0 && statements.Max(statement => statement.Source) == Source.Assumed;
+    }
+}

@@ -1,0 +1,157 @@
+using ProcedureRules.Beliefs;
+using ProcedureRules.Facts;
+using ProcedureRules.Inference;
+using ProcedureRules.Language;
+using ProcedureRules.Quantities;
+
+namespace ProcedureRules.Planning;
+
+/// <summary>Puts a draft together from an order of steps: what belongs to the steps, what is open, what holds, what was chosen.</summary>
+internal sealed class Drafter(Decision decision, ChoiceBook book, PlannerOptions options, CancellationToken cancellation)
+{
+    private readonly BeliefState _beliefs = decision.Beliefs;
+    private readonly Situation _situation = decision.Beliefs.Network.Result.Situation;
+    private readonly Reasons _reasons = new(decision.Beliefs);
+
+    /// <summary>The draft of an order.</summary>
+    public PlanDraft Draft(World world, Moment end)
+    {
+        var occurrences = Occurrence.Upto(end);
+        var held = HoldFinder.Roots(_beliefs);
+        var steps = occurrences.Select(occurrence => occurrence.Work.Step).Distinct().ToList();
+        var questions = Questioner.Ask(_beliefs, steps, book, held).Select(inquiry => QuestionWriter.Write(_beliefs, inquiry, occurrences)).ToList();
+        var attacher = new Attacher(world, occurrences, _reasons, questions);
+        var (placed, general) = Place(held, occurrences, questions);
+        var planSteps = attacher.Attach(placed);
+        AddHead(attacher);
+        return new PlanDraft
+        {
+            Situation = _situation,
+            Beliefs = _beliefs,
+            Steps = planSteps,
+            Questions = questions,
+            Cautions = HeadCautions(),
+            Findings = FindingList.Of(_beliefs, _reasons),
+            Holds = general,
+            Choices = new ChoiceWriter(decision, book, options, _reasons, cancellation).Write(occurrences),
+            Tools = attacher.Tools.ToItems(),
+            Supplies = attacher.Supplies.ToItems(),
+            Offers = Offers(planSteps),
+            Assumptions = AssumptionList.Of(_beliefs, occurrences),
+            Labour = Labour(planSteps, attacher),
+        };
+    }
+
+    /// <summary>The draft of a job that cannot go on: no steps, why, and what is open.</summary>
+    public PlanDraft Stopped(IReadOnlyList<Fault> faults)
+    {
+        var steps = _beliefs.Network.AtomsOf<Atom.Occurs>().Where(atom => _beliefs.Required(atom) >= Assurance.Provisional).Select(atom => atom.Step)
+            .OrderBy(step => step.Name, StringComparer.Ordinal);
+        return new PlanDraft
+        {
+            Situation = _situation,
+            Beliefs = _beliefs,
+            Stops = [.. faults.Select(fault => new PlanStop(fault.Text, fault.IsSure, _reasons.Of(fault.Record)))],
+            Questions = [.. Questioner.Ask(_beliefs, steps, book, HoldFinder.Roots(_beliefs)).Select(inquiry => QuestionWriter.Write(_beliefs, inquiry, []))],
+            Cautions = HeadCautions(),
+            Findings = FindingList.Of(_beliefs, _reasons),
+        };
+    }
+
+    // A hold stands at the step that it is about, or at the one that finds out what it waits for; otherwise it is over the whole.
+    private (Dictionary<int, List<PlanHold>> Placed, List<PlanHold> General) Place(
+        IReadOnlyList<RecordEffect> held, IReadOnlyList<Occurrence> occurrences, IReadOnlyList<PlanQuestion> questions)
+    {
+        var placed = new Dictionary<int, List<PlanHold>>();
+        var general = new List<PlanHold>();
+        var settling = new Settling(_beliefs);
+        var openness = new Openness(_beliefs);
+        foreach (var (source, what, readings) in Waiting(held, settling))
+        {
+            var ids = openness.Behind(readings).Select(QuestionWriter.IdOf).ToHashSet();
+            var asked = questions.Where(question => ids.Contains(question.Id)).ToList();
+            var hold = new PlanHold(what, [.. asked.Select(question => question.Id)], _reasons.Of(source.Record));
+            var about = StepsOf(source.Record).ToHashSet();
+            var at = occurrences.FirstOrDefault(occurrence => about.Contains(occurrence.Work.Step))
+                ?? occurrences.FirstOrDefault(occurrence => asked.Any(question => question.AtStep == occurrence.Id));
+            if (at is null) general.Add(hold);
+            else if (placed.TryGetValue(at.Index, out var list)) list.Add(hold);
+            else placed[at.Index] = [hold];
+        }
+        return (placed, general);
+    }
+
+    private IEnumerable<(RecordEffect Source, Wording What, IReadOnlyList<Reading> Readings)> Waiting(IReadOnlyList<RecordEffect> held, Settling settling)
+    {
+        foreach (var source in held)
+        {
+            var what = HoldFinder.What(_beliefs, source);
+            var conditions = settling.Of(source);
+            yield return (source, new Wording(units => $"{what.In(units)}: not decided until it is known whether {string.Join(", and whether ", conditions.Select(entry => entry.Text.In(units)))}"),
+                [.. conditions.SelectMany(entry => entry.Readings)]);
+        }
+        foreach (var key in decision.Undecided)
+        {
+            var open = new Atom.Open(key);
+            if (_beliefs.Required(open) < Assurance.Provisional || key is not ChoiceKey.OfRule rule) continue;
+            var readings = book.Options(key).Where(option => option.Option?.If is not null).SelectMany(option => option.Option!.If!.Reads(rule.Binding, _beliefs.PartsOf));
+            yield return (_beliefs.Network.RecordsSupporting(open)[0], new Wording($"{Words.Choice(key)}: which way is open is not known"), [.. readings]);
+        }
+    }
+
+    private static IEnumerable<Step> StepsOf(Record record) =>
+        Enumerable.Range(0, record.Binding.Count).Select(slot => record.Binding[slot]).OfType<Step>();
+
+    private void AddHead(Attacher attacher)
+    {
+        foreach (var source in OverAll.Of(_beliefs.Network))
+        {
+            var level = _beliefs.Available(source.Record, source.Index);
+            if (level == Assurance.No) continue;
+            if (source.Effect.Conclusion is Conclusion.Tool tool) attacher.Tools.Add(new Wording(tool.Text, _beliefs, source.Record.Binding), null, level == Assurance.Sure, _reasons.Of(source.Record));
+            if (source.Effect.Conclusion is Conclusion.Supply supply) attacher.Supplies.Add(new Wording(supply.Text, _beliefs, source.Record.Binding), null, level == Assurance.Sure, _reasons.Of(source.Record));
+        }
+    }
+
+    private List<PlanCaution> HeadCautions()
+    {
+        var cautions = new List<PlanCaution>();
+        foreach (var source in _beliefs.Network.RecordsWith<Conclusion.Caution>().OrderBy(source => RecordName.Of(source.Record), StringComparer.Ordinal))
+        {
+            if (source.Effect.Conclusion is not Conclusion.Caution { Step: < 0 } caution || _beliefs.Available(source.Record, source.Index) == Assurance.No) continue;
+            var text = new Wording(caution.Text, _beliefs, source.Record.Binding);
+            if (!cautions.Any(other => other.Signal == caution.Signal && other.Text.ToString() == text.ToString()))
+                cautions.Add(new PlanCaution(caution.Signal, text, _reasons.Of(source.Record)));
+        }
+        return [.. cautions.OrderByDescending(caution => caution.Signal)];
+    }
+
+    private IReadOnlyList<PlanItem> Offers(IReadOnlyList<PlanStep> steps)
+    {
+        var offers = new ItemList();
+        foreach (var source in _beliefs.Network.RecordsWith<Conclusion.Offer>())
+        {
+            var level = _beliefs.Available(source.Record, source.Index);
+            if (level == Assurance.No) continue;
+            var offer = (Conclusion.Offer)source.Effect.Conclusion!;
+            var step = new Step(offer.Operation, source.Record.Binding.Part(offer.Slot));
+            if (steps.Any(planned => planned.Step.Equals(step))) continue;
+            var text = offer.Text is { } template ? new Wording(template, _beliefs, source.Record.Binding) : Words.Instruction(_beliefs, step);
+            var with = new Wording(units => $"{text.In(units)} (adds {offer.Operation.Time.ToDisplay(units)})");
+            var at = StepsOf(source.Record).SelectMany(about => steps.Where(planned => planned.Step.Equals(about))).FirstOrDefault();
+            offers.Add(with, at?.Id, level == Assurance.Sure, _reasons.Of(source.Record));
+        }
+        return offers.ToItems();
+    }
+
+    private static Quantity Labour(IReadOnlyList<PlanStep> steps, Attacher attacher)
+    {
+        double least = 0, most = 0;
+        foreach (var step in steps)
+        {
+            if (attacher.Level(step.Step) >= Assurance.Protective) least += step.Time.Low;
+            most += step.Time.High;
+        }
+        return Quantity.Between(least, Math.Max(least, most), Dimension.Duration);
+    }
+}

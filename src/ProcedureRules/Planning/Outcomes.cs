@@ -1,0 +1,57 @@
+using ProcedureRules.Beliefs;
+using ProcedureRules.Facts;
+using ProcedureRules.Inference;
+using ProcedureRules.Language;
+using ProcedureRules.Logic;
+using ProcedureRules.Packs;
+using ProcedureRules.Quantities;
+
+namespace ProcedureRules.Planning;
+
+/// <summary>The single answers that a question can get: each word, each stretch of a number between the thresholds it meets, yes and no.</summary>
+internal static class Outcomes
+{
+    private const int MostWords = 12;
+
+    public static IEnumerable<Supposition> Of(BeliefState beliefs, Reading about) => about switch
+    {
+        Reading.OfFact fact => Values(beliefs, fact.Key).Select(value =>
+            (Supposition)new Supposition.Observed(fact.Key, [new Observation(fact.Key, value, Source.Measured)])),
+        Reading.OfRelation relation => [
+            new Supposition.RelationHolds(relation.Relation, relation.A, relation.B, Truth.Yes),
+            new Supposition.RelationHolds(relation.Relation, relation.A, relation.B, Truth.No)],
+        Reading.OfPart part => [new Supposition.PartExists(part.Part, Truth.Yes), new Supposition.PartExists(part.Part, Truth.No)],
+        _ => [],
+    };
+
+    private static IEnumerable<Value> Values(BeliefState beliefs, FactKey key)
+    {
+        var now = beliefs.Fact(key.Part, key.Fact);
+        if (now.Type.IsText) return [];
+        if (now.Type.IsWords) return Enumerable.Range(0, now.Type.Words.Count).Where(i => (now.Words >> i & 1) != 0).Take(MostWords).Select(i => Value.OfWords(now.Type, 1UL << i));
+        return Stretches(beliefs, key, now.Quantity).Select(stretch => Value.Of(now.Type, stretch));
+    }
+
+    private static IEnumerable<Quantity> Stretches(BeliefState beliefs, FactKey key, Quantity now)
+    {
+        var cuts = new SortedSet<double> { now.Low, now.High };
+        foreach (var record in beliefs.Network.Readers(new Reading.OfFact(key)))
+            foreach (var test in record.Tests)
+                foreach (var (fact, threshold) in test.Thresholds?.Invoke(record.Binding, beliefs) ?? [])
+                {
+                    if (fact != key) continue;
+                    if (threshold.Low > now.Low && threshold.Low < now.High) cuts.Add(threshold.Low);
+                    if (threshold.High > now.Low && threshold.High < now.High) cuts.Add(threshold.High);
+                }
+        var list = cuts.ToList();
+        if (list.Count == 1) yield return Quantity.Point(list[0], now.Dimension);
+        for (var i = 1; i < list.Count; i++) yield return Middle(list[i - 1], list[i], now.Dimension);
+    }
+
+    // One value stands for a stretch, since no condition turns inside it.
+    private static Quantity Middle(double low, double high, Dimension dimension)
+    {
+        if (double.IsInfinity(low)) return Quantity.Point(double.IsInfinity(high) ? 0 : high - 1, dimension);
+        return Quantity.Point(double.IsInfinity(high) ? low + 1 : (low / 2) + (high / 2), dimension);
+    }
+}

@@ -1,0 +1,62 @@
+using ProcedureRules.Beliefs;
+using ProcedureRules.Inference;
+
+namespace ProcedureRules.Planning;
+
+/// <summary>
+/// Checks a draft and makes the plan of it: the only place where a <see cref="Plan"/> comes from. It replays the steps under the beliefs, with
+/// everything possible in, and under each single answer to each open question, with what is not needed there left out.
+/// </summary>
+internal static class PlanValidator
+{
+    /// <summary>The plan, or null and what is wrong with the draft.</summary>
+    public static (Plan? Plan, IReadOnlyList<Violation> Violations) Validate(PlanDraft draft)
+    {
+        var violations = Violations(draft);
+        return violations.Count > 0 ? (null, violations) : (Make(draft), []);
+    }
+
+    /// <summary>What is wrong with a draft. A draft that stops has no steps to check.</summary>
+    public static IReadOnlyList<Violation> Violations(PlanDraft draft)
+    {
+        if (draft.Stops.Count > 0) return draft.Steps.Count == 0 ? [] : [new Violation(null, "a stopped job has steps")];
+        var violations = new List<Violation>(Replay.Of(draft.Beliefs, draft.Beliefs, draft.Steps));
+        violations.AddRange(Completeness.Of(draft));
+        if (violations.Count > 0) return violations;
+        foreach (var question in draft.Questions)
+            foreach (var outcome in Outcomes.Of(draft.Beliefs, question.About))
+            {
+                var beliefs = draft.Beliefs.With([outcome]);
+                var steps = draft.Steps.Where(step => IsDoneThere(draft.Beliefs, beliefs, step)).ToList();
+                violations.AddRange(Replay.Of(beliefs, draft.Beliefs, steps)
+                    .Select(violation => violation with { Text = $"{violation.Text} (if {question.Id} turns out otherwise)" }));
+            }
+        return violations;
+    }
+
+    // A check that nothing but its question asks for is done in every case.
+    private static bool IsDoneThere(BeliefState planned, BeliefState there, PlanStep step)
+    {
+        var atom = new Atom.Occurs(step.Step);
+        return there.Available(atom) >= Assurance.Provisional || planned.Available(atom) == Assurance.No;
+    }
+
+    private static Plan Make(PlanDraft draft) => new()
+    {
+        Situation = draft.Situation,
+        Beliefs = draft.Beliefs,
+        Steps = draft.Steps,
+        Questions = draft.Questions,
+        Cautions = draft.Cautions,
+        Findings = draft.Findings,
+        Conflicts = draft.Beliefs.Conflicts,
+        Stops = draft.Stops,
+        Holds = draft.Holds,
+        Choices = draft.Choices,
+        Tools = draft.Tools,
+        Supplies = draft.Supplies,
+        Offers = draft.Offers,
+        Assumptions = draft.Assumptions,
+        Labour = draft.Labour,
+    };
+}

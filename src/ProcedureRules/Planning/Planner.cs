@@ -1,0 +1,104 @@
+using ProcedureRules.Beliefs;
+using ProcedureRules.Diagnostics;
+using ProcedureRules.Inference;
+using ProcedureRules.Language;
+
+namespace ProcedureRules.Planning;
+
+/// <summary>Plans a job: chooses between the ways, puts the steps in order, attaches what belongs to them, and has the plan validated.</summary>
+/// <remarks>Holds no state; safe on many threads.</remarks>
+public static class Planner
+{
+    /// <summary>Plans under some beliefs, within the usual bounds.</summary>
+    /// <param name="beliefs">What is believed; choices taken in it stay taken.</param>
+    /// <param name="cancellation">Ends planning early.</param>
+    /// <exception cref="OperationCanceledException">It was cancelled.</exception>
+    public static PlanResult Plan(BeliefState beliefs, CancellationToken cancellation = default) => Plan(beliefs, PlannerOptions.Default, cancellation);
+
+    /// <summary>Plans under some beliefs.</summary>
+    /// <param name="beliefs">What is believed; choices taken in it stay taken.</param>
+    /// <param name="options">Bounds.</param>
+    /// <param name="cancellation">Ends planning early.</param>
+    /// <exception cref="OperationCanceledException">It was cancelled.</exception>
+    public static PlanResult Plan(BeliefState beliefs, PlannerOptions options, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(beliefs);
+        ArgumentNullException.ThrowIfNull(options);
+        return new Attempt(new ChoiceBook(beliefs.Network), options, cancellation).Plan(beliefs);
+    }
+
+    private sealed class Attempt(ChoiceBook book, PlannerOptions options, CancellationToken cancellation)
+    {
+        private readonly List<Diagnostic> _diagnostics = [];
+        private (Decision Decision, IReadOnlyList<Fault> Faults)? _stopped;
+
+        public PlanResult Plan(BeliefState beliefs)
+        {
+            var tried = 0;
+            foreach (var decision in new Chooser(book, options, cancellation).From(beliefs).Take(options.MostHypotheses))
+            {
+                if (decision.Faults.Count > 0)
+                {
+                    _stopped ??= (decision, decision.Faults);
+                    continue;
+                }
+                if (Plan(decision) is { } plan) return new PlanResult(plan, []);
+                if (++tried >= options.MostDecisions) break;
+            }
+
+            // Ways that could not be put in order say more of what is wrong than ways that are forbidden.
+            if (_diagnostics.Count > 0) return new PlanResult(null, [.. _diagnostics.Take(1)]);
+            if (_stopped is not { } stopped) return new PlanResult(null, [Messages.NoDecision()]);
+            var draft = new Drafter(stopped.Decision, book, options, cancellation).Stopped(stopped.Faults);
+            return new PlanResult(PlanValidator.Validate(draft).Plan, []);
+        }
+
+        private Plan? Plan(Decision decision)
+        {
+            var checks = Checks(decision.Beliefs);
+            var without = checks.Select(check => check with { Settles = [] }).ToList();
+            List<IReadOnlyCollection<CheckStep>> levels = checks.Count == 0 ? [[]] : [checks, without, []];
+            foreach (var level in levels)
+            {
+                var isLast = level.Count == 0;
+                var world = Requirements.Under(decision.Beliefs, level);
+                if (OrderRings.Find(world) is { } ring)
+                {
+                    if (isLast) _diagnostics.Add(PlanFailure.Ring(ring));
+                    continue;
+                }
+                if (PlanFailure.OutOfReach(world) is { Count: > 0 } missing)
+                {
+                    if (isLast) _stopped ??= (decision, missing);
+                    continue;
+                }
+                var sequencer = new Sequencer(world, options, cancellation);
+                if (sequencer.Find() is not { } end)
+                {
+                    if (isLast) _diagnostics.Add(PlanFailure.NoOrder(world, sequencer));
+                    continue;
+                }
+                var (plan, violations) = PlanValidator.Validate(new Drafter(decision, book, options, cancellation).Draft(world, end));
+                if (plan is not null) return plan;
+                if (isLast) _diagnostics.Add(Messages.PlanRejected(violations.Select(violation => violation.ToString())));
+            }
+            return null;
+        }
+
+        // Facts that take work to find out are found out before what they decide on.
+        private List<CheckStep> Checks(BeliefState beliefs)
+        {
+            var steps = beliefs.Network.AtomsOf<Atom.Occurs>()
+                .Where(atom => beliefs.Required(atom) >= Assurance.Provisional).Select(atom => atom.Step).OrderBy(step => step.Name, StringComparer.Ordinal);
+            var found = new Dictionary<Step, List<Step>>();
+            foreach (var inquiry in Questioner.Ask(beliefs, steps, book, HoldFinder.Roots(beliefs)))
+            {
+                if (QuestionWriter.CheckFor(beliefs, inquiry.About) is not { } check) continue;
+                if (!found.TryGetValue(check, out var settles)) found[check] = settles = [];
+                settles.AddRange(inquiry.Steps.Where(step => beliefs.Required(new Atom.Occurs(step)) == Assurance.Provisional && !step.Equals(check)));
+            }
+            return [.. found.OrderBy(entry => entry.Key.Name, StringComparer.Ordinal)
+                .Select(entry => new CheckStep(entry.Key, [.. entry.Value.Distinct().OrderBy(step => step.Name, StringComparer.Ordinal)]))];
+        }
+    }
+}

@@ -1,0 +1,20 @@
+namespace ProcedureRules.Planning;
+
+/// <summary>Bounds of planning, so that it ends on any input.</summary>
+public sealed record PlannerOptions
+{
+    /// <summary>The usual bounds.</summary>
+    public static PlannerOptions Default { get; } = new();
+
+    /// <summary>How many hypotheses (an option supposed taken) are tried before the rest is decided option by option.</summary>
+    public int MostHypotheses { get; init; } = 4000;
+
+    /// <summary>How many complete sets of choices are tried for one that can be put in order.</summary>
+    public int MostDecisions { get; init; } = 16;
+
+    /// <summary>How many moments the search for an order may open.</summary>
+    public int MostMoments { get; init; } = 6000;
+
+    /// <summary>How often one step may occur in a plan.</summary>
+    public int MostRepeats { get; init; } = 6;
+}

@@ -1,0 +1,166 @@
+using ProcedureRules.Beliefs;
+using ProcedureRules.Facts;
+using ProcedureRules.Inference;
+using ProcedureRules.Language;
+using ProcedureRules.Logic;
+
+namespace ProcedureRules.Planning;
+
+/// <summary>
+/// Finds what is not known and matters: what is read by a condition that is neither true nor false behind a step, a way, a caution, a hold
+/// or a stop, and the figures without which a step is not done.
+/// </summary>
+internal sealed class Questioner
+{
+    private readonly BeliefState _beliefs;
+    private readonly Openness _openness;
+    private readonly Settling _settling;
+    private readonly Dictionary<Reading, Inquiry> _inquiries = [];
+
+    private Questioner(BeliefState beliefs)
+    {
+        _beliefs = beliefs;
+        _openness = new Openness(beliefs);
+        _settling = new Settling(beliefs);
+    }
+
+    /// <summary>What is asked for some steps and choices.</summary>
+    public static IReadOnlyList<Inquiry> Ask(BeliefState beliefs, IEnumerable<Step> steps, ChoiceBook book, IReadOnlyList<RecordEffect> held)
+    {
+        var questioner = new Questioner(beliefs);
+        foreach (var step in steps) questioner.AskOf(step);
+        questioner.AskOfChoices(book);
+        questioner.AskOfHeld(held);
+        questioner.AskOfTheWhole();
+        return [.. questioner._inquiries.Values
+            .OrderBy(inquiry => inquiry.Urgency).ThenByDescending(inquiry => inquiry.Steps.Count)
+            .ThenBy(inquiry => QuestionWriter.IdOf(inquiry.About), StringComparer.Ordinal)];
+    }
+
+    private void AskOf(Step step)
+    {
+        var atom = new Atom.Occurs(step);
+        var name = Words.Instruction(_beliefs, step);
+        var level = _beliefs.Available(atom);
+        if (level is not (Assurance.No or Assurance.Sure))
+            foreach (var (_, readings) in _settling.Of(atom))
+                Add(readings, Urgency.Work, new Wording(units => $"whether this is needed: {name.In(units)}"), step);
+        foreach (var source in _beliefs.Network.RecordsAbout(step))
+        {
+            var (record, index) = (source.Record, source.Index);
+            if (_beliefs.Given(record, index, step) == Assurance.No) continue;
+            switch (source.Effect.Conclusion)
+            {
+                case Conclusion.Figure figure when IsAbout(record, figure.Step, step):
+                    AskFigure(new FactKey(record.Binding.Part(figure.Slot), figure.Fact), step, new Wording(units => $"a figure for: {name.In(units)}"));
+                    continue;
+                case Conclusion.Check check when IsAbout(record, check.Step, step) && check.Limits.Evaluate(_beliefs, record.Binding) == Truth.Unknown:
+                    Add(check.Limits.Reads(record.Binding, _beliefs.PartsOf), Urgency.Other, new Wording(units => $"a check at: {name.In(units)}"), step);
+                    break;
+            }
+            var unknown = UnknownReads(record);
+            if (unknown.Count == 0) continue;
+            var (urgency, matter) = Matter(source, name);
+            Add(unknown, urgency, matter, step);
+        }
+    }
+
+    private (Urgency, Wording) Matter(RecordEffect source, Wording step) => source.Effect.Conclusion switch
+    {
+        Conclusion.Caution { Signal: >= Signal.Warning } caution => (Urgency.Safety, About("a warning", caution.Text, source)),
+        Conclusion.Caution caution => (Urgency.Other, About("a caution", caution.Text, source)),
+        Conclusion.ForbidStep => (Urgency.Safety, new Wording(units => $"whether this may be done: {step.In(units)}")),
+        Conclusion.Need need => (Urgency.Work, new Wording(units =>
+            $"whether {Words.State(new GroundState(source.Record.Binding.Part(need.State.Slot), need.State.Aspect, need.State.States))} is needed for: {step.In(units)}")),
+        Conclusion.Order => (Urgency.Other, new Wording(units => $"the order around: {step.In(units)}")),
+        _ => (Urgency.Other, new Wording(units => $"what goes with: {step.In(units)}")),
+    };
+
+    private Wording About(string what, Template text, RecordEffect source)
+    {
+        var words = new Wording(text, _beliefs, source.Record.Binding);
+        return new Wording(units => $"whether {what} applies: {words.In(units)}");
+    }
+
+    private void AskOfChoices(ChoiceBook book)
+    {
+        foreach (var key in book.Keys)
+        {
+            var open = new Atom.Open(key);
+            if (_beliefs.Available(open) == Assurance.No || key is not ChoiceKey.OfRule rule) continue;
+            foreach (var option in book.Options(key))
+            {
+                if (option.Option?.If is not { } condition || condition.Evaluate(_beliefs, rule.Binding) != Truth.Unknown) continue;
+                var text = new Wording(option.Option.Text, _beliefs, rule.Binding);
+                Add(condition.Reads(rule.Binding, _beliefs.PartsOf), Urgency.Work, new Wording(units => $"whether this way is open: {text.In(units)}"), null);
+            }
+            foreach (var (_, readings) in _settling.Of(open))
+                Add(readings, Urgency.Work, new Wording($"whether this comes up: {Words.Choice(key)}"), null);
+        }
+    }
+
+    private void AskOfHeld(IReadOnlyList<RecordEffect> held)
+    {
+        foreach (var source in held)
+            foreach (var (_, readings) in _settling.Of(source))
+                Add(readings, Urgency.Work, new Wording(units => $"whether this is done: {HoldFinder.What(_beliefs, source).In(units)}"), null);
+    }
+
+    private void AskOfTheWhole()
+    {
+        foreach (var source in OverAll.Of(_beliefs.Network))
+        {
+            if (_beliefs.Available(source.Record, source.Index) == Assurance.No) continue;
+            var binding = source.Record.Binding;
+            if (source.Effect.Conclusion is Conclusion.Know know)
+            {
+                AskFigure(new FactKey(binding.Part(know.Slot), know.Fact), null, new Wording("the job has to know it"));
+                continue;
+            }
+            var unknown = UnknownReads(source.Record);
+            if (unknown.Count == 0) continue;
+            var (urgency, matter) = source.Effect.Conclusion switch
+            {
+                Conclusion.Stop stop => (Urgency.Safety, About("a stop", stop.Text, source)),
+                Conclusion.Caution { Signal: >= Signal.Warning } caution => (Urgency.Safety, About("a warning", caution.Text, source)),
+                Conclusion.Caution caution => (Urgency.Other, About("a caution", caution.Text, source)),
+                Conclusion.ForbidWork or Conclusion.ForbidState => (Urgency.Safety, new Wording($"whether something may be done: {source.Record.Rule?.Name}")),
+                Conclusion.Finding finding => (Urgency.Other, new Wording($"whether it is so: {Words.Name(finding.Cause.Name)}")),
+                Conclusion.Supply supply => (Urgency.Other, About("a supply", supply.Text, source)),
+                Conclusion.Tool tool => (Urgency.Other, About("a tool", tool.Text, source)),
+                _ => ((Urgency?)null, (Wording?)null),
+            };
+            if (urgency is { } asked) Add(unknown, asked, matter!, null);
+        }
+    }
+
+    // Estimates and assumptions are asked again: a figure is not tightened to a guess.
+    private void AskFigure(FactKey key, Step? step, Wording matter)
+    {
+        if (_beliefs.SourceOf(key) >= Source.Stated) return;
+        var reading = new Reading.OfFact(key);
+        if (key.Fact.IsDerived) Add([reading], Urgency.Figure, matter, step);
+        else Note(reading, Urgency.Figure, matter, step);
+    }
+
+    private List<Reading> UnknownReads(Record record)
+    {
+        var reads = new List<Reading>();
+        for (var i = 0; i < record.Tests.Count; i++)
+            if (_beliefs.TruthOf(record, i) == Truth.Unknown) reads.AddRange(record.Tests[i].Reads(record.Binding, _beliefs.PartsOf));
+        return reads;
+    }
+
+    private void Add(IEnumerable<Reading> readings, Urgency urgency, Wording matter, Step? step)
+    {
+        foreach (var reading in _openness.Behind(readings)) Note(reading, urgency, matter, step);
+    }
+
+    private void Note(Reading reading, Urgency urgency, Wording matter, Step? step)
+    {
+        if (!_inquiries.TryGetValue(reading, out var inquiry)) _inquiries[reading] = inquiry = new Inquiry(reading);
+        inquiry.Add(urgency, matter, step);
+    }
+
+    private static bool IsAbout(Record record, int slot, Step step) => slot >= 0 && record.Binding.Step(slot).Equals(step);
+}

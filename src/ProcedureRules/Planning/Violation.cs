@@ -1,0 +1,10 @@
+namespace ProcedureRules.Planning;
+
+/// <summary>Something wrong with a draft of a plan.</summary>
+/// <param name="Step">The id of the step at which it shows; null: at the end or over all.</param>
+/// <param name="Text">What is wrong.</param>
+internal sealed record Violation(string? Step, string Text)
+{
+    /// <inheritdoc/>
+    public override string ToString() => Step is null ? Text : $"{Step}: {Text}";
+}

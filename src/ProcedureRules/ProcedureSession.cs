@@ -1,0 +1,100 @@
+using ProcedureRules.Beliefs;
+using ProcedureRules.Diagnostics;
+using ProcedureRules.Facts;
+using ProcedureRules.Inference;
+using ProcedureRules.Language;
+using ProcedureRules.Logic;
+using ProcedureRules.Packs;
+using ProcedureRules.Planning;
+
+namespace ProcedureRules;
+
+/// <summary>
+/// One vehicle with its jobs: state, replace or withdraw what is known of it and read the plan that follows. Changed readings go through
+/// the belief network alone; only new parts, relations and states run rules again.
+/// </summary>
+/// <remarks>For one thread at a time. What it returns is immutable.</remarks>
+public sealed class ProcedureSession
+{
+    private readonly InferenceSession _inference;
+    private readonly SessionStatements _said;
+
+    private ProcedureSession(InferenceSession inference, Situation sheet, BeliefState beliefs)
+    {
+        _inference = inference;
+        _said = new SessionStatements(sheet);
+        Situation = sheet;
+        Beliefs = beliefs;
+    }
+
+    /// <summary>What is stated now: the sheet, and what was said since.</summary>
+    public Situation Situation { get; private set; }
+
+    /// <summary>What is believed now.</summary>
+    public BeliefState Beliefs { get; private set; }
+
+    internal static ProcedureSession? Start(RuleBase rules, Situation situation, DiagnosticBag diagnostics)
+    {
+        var inference = new InferenceSession(rules);
+        return Infer(inference, situation, diagnostics) is { } beliefs ? new ProcedureSession(inference, situation, beliefs) : null;
+    }
+
+    /// <summary>States a fact, a relation or a part in words: <c>oil_pan.drop_available=2 in</c>. Replaces what was said of it before.</summary>
+    /// <returns>The mistakes in it; an error leaves everything as it was.</returns>
+    public IReadOnlyList<Diagnostic> State(string statement)
+    {
+        var diagnostics = new DiagnosticBag();
+        _said.Say(statement, diagnostics);
+        Refresh(diagnostics);
+        return diagnostics.Ordered();
+    }
+
+    /// <summary>States a fact. Replaces what was said of it before, and what the sheet says at the same rank or below.</summary>
+    public IReadOnlyList<Diagnostic> State(Observation observation)
+    {
+        _said.Say(observation);
+        return Refresh();
+    }
+
+    /// <summary>Takes back what was said of a fact since the sheet.</summary>
+    public IReadOnlyList<Diagnostic> Withdraw(FactKey fact)
+    {
+        _said.TakeBack(fact);
+        return Refresh();
+    }
+
+    /// <summary>Records that a step was done: the states are now as it leaves them, and readings that rest on a state it changed are old.</summary>
+    public IReadOnlyList<Diagnostic> Record(PlanStep step)
+    {
+        foreach (var (_, after) in step.Changes) _said.Leave(after);
+        return Refresh();
+    }
+
+    /// <summary>The plan from the states now to the end of the jobs.</summary>
+    public PlanResult Plan(CancellationToken cancellation = default) => Planner.Plan(Beliefs, cancellation);
+
+    private static BeliefState? Infer(InferenceSession inference, Situation situation, DiagnosticBag diagnostics)
+    {
+        var result = inference.Update(situation);
+        diagnostics.AddRange(result.Diagnostics);
+        return result.IsSettled ? BeliefNetwork.Build(result, diagnostics)?.Initial : null;
+    }
+
+    private IReadOnlyList<Diagnostic> Refresh()
+    {
+        var diagnostics = new DiagnosticBag();
+        Refresh(diagnostics);
+        return diagnostics.Ordered();
+    }
+
+    private void Refresh(DiagnosticBag diagnostics)
+    {
+        var next = _said.Now;
+        if (ReferenceEquals(next, Situation)) return;
+        var changes = SituationChanges.Between(Situation, next);
+        if (changes is not null && changes.All(Beliefs.Network.Covers)) Beliefs = Beliefs.With(changes);
+        else if (Infer(_inference, next, diagnostics) is { } beliefs) Beliefs = beliefs;
+        else return;
+        Situation = next;
+    }
+}

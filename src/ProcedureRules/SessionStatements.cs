@@ -1,0 +1,65 @@
+using ProcedureRules.Diagnostics;
+using ProcedureRules.Facts;
+using ProcedureRules.Inference;
+
+namespace ProcedureRules;
+
+/// <summary>What was said in a session since the sheet was read, in order, so that any of it can be taken back.</summary>
+internal sealed class SessionStatements
+{
+    private readonly Situation _sheet;
+    private readonly List<(FactKey? Fact, Func<Situation, Situation> Apply)> _said = [];
+
+    /// <summary>Starts with what the sheet says.</summary>
+    public SessionStatements(Situation sheet)
+    {
+        _sheet = sheet;
+        Now = sheet;
+    }
+
+    /// <summary>The sheet with everything said since.</summary>
+    public Situation Now { get; private set; }
+
+    /// <summary>Says something in words; a mistake leaves everything as it was.</summary>
+    public void Say(string statement, DiagnosticBag diagnostics)
+    {
+        // What a technician says at the vehicle was seen there.
+        if (StatementReader.Apply(statement, Now, Source.Measured, diagnostics) is not { } next || diagnostics.HasErrors) return;
+        var fact = next.Observations.Except(Now.Observations).Concat(Now.Observations.Except(next.Observations))
+            .Select(observation => (FactKey?)observation.Fact).FirstOrDefault();
+        Add(fact, situation => StatementReader.Apply(statement, situation, Source.Measured, new DiagnosticBag()) ?? situation);
+    }
+
+    /// <summary>Says the value of a fact.</summary>
+    public void Say(Observation observation) => Add(observation.Fact, situation => situation with
+    {
+        Observations =
+        [
+            .. situation.Observations.Where(old => old.Fact != observation.Fact || old.Source != observation.Source),
+            observation,
+        ],
+    });
+
+    /// <summary>An aspect is now in a state: measured readings that rest on it are old.</summary>
+    public void Leave(GroundState after) => Add(null, situation =>
+    {
+        var path = after.Aspect.ToString();
+        return situation with
+        {
+            States = new Dictionary<(Part, Packs.Aspect), int>(situation.States) { [(after.Part, after.Aspect)] = after.States.States().First() },
+            Observations = [.. situation.Observations.Where(reading => reading.Source != Source.Measured || !reading.Fact.Fact.TakenIn.Contains(path))],
+        };
+    });
+
+    /// <summary>Takes back what was said of a fact.</summary>
+    public void TakeBack(FactKey fact)
+    {
+        if (_said.RemoveAll(said => said.Fact == fact) > 0) Now = _said.Aggregate(_sheet, (situation, said) => said.Apply(situation));
+    }
+
+    private void Add(FactKey? fact, Func<Situation, Situation> apply)
+    {
+        _said.Add((fact, apply));
+        Now = apply(Now);
+    }
+}
