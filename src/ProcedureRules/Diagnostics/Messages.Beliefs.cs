@@ -7,7 +7,7 @@ internal static partial class Messages
         "PR0650",
         "A rule reads what hangs on its own conclusion",
         "Let one of the rules read something that the others do not conclude: a fact that is stated, or a relation that binds instead of a condition.",
-        "when: [\"pan.drop > pan.gap\"] concludes pan.gap");
+        "for: {a: part, b: part}\nwhen: [ \"covers(a, b)\", \"not covers(b, a)\" ]\nthen: [{relate: \"covers(b, a)\"}]");
 
     public static Diagnostic RingThroughCondition(SourceSpan condition, string read, IReadOnlyList<(string Name, SourceSpan Span)> rules)
     {

@@ -81,7 +81,7 @@ internal static partial class Messages
         "PR0213",
         "An operation that does not undo what it should",
         "Let each operation have one of its own that undoes it, on the same kind, and back to the states it found.",
-        "operations: {lift_out: {on: battery, text: Lift it out, change: {place: fitted -> off}, undo: fit_starter, place: bay, time: 5 min}}");
+        "operations: {look: {on: engine, text: Look at it, undo: look, place: bay, time: 1 min}}");
 
     private static readonly DiagnosticCode NoWayBackCode = Declare(
         "PR0214",
@@ -111,7 +111,7 @@ internal static partial class Messages
         "PR0218",
         "A row of a table with too few or too many cells",
         "Write one cell for each input and one for the value.",
-        "rows: [[none, 0 min, 5 min]]");
+        "rows: [[ \"none | light | heavy\", 0 min ], [ none, 0 min, 5 min ]]");
 
     private static readonly DiagnosticCode FileSortCode = Declare(
         "PR0219",

@@ -91,7 +91,7 @@ internal static partial class Messages
         "PR0415",
         "A table with rows that overlap",
         "Let each combination of inputs have one row.",
-        "rows: [[none, 0 min], [-, 15 min]]");
+        "rows: [[none, 0 min], [\"-\", 15 min]]");
 
     public static Diagnostic StepInsteadOfPart(SourceSpan span, string name) => VariableCode.At(span, $"{Quote(name)} is a step, a part is due here");
 

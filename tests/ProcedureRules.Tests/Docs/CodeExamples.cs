@@ -22,9 +22,9 @@ internal static class CodeExamples
         ["PR0001"] = (example, bag) => InFile($"work_order: x\njobs: [change_oil]\n{example}\n", path => new SheetReader(Vocabulary, ReferencePage.Instance.Packs.Archetypes).ReadFile(path, bag)),
         ["PR0002"] = (example, bag) => InFile(Encoding.Latin1.GetBytes(example), path => SourceFiles.TryLoad(path, bag)),
         ["PR0206"] = (example, bag) => PackReader.Read([File($"pack: example\nversion: 1.0.0\nabout: x\n{example}\n")], bag),
-        ["PR0311"] = FailingFunction,
-        ["PR0601"] = (example, bag) => bag.AddRange(new InferenceSession(Compile(InPack(example), bag)).Infer(ReferencePage.Instance.Situation, budget: 300).Diagnostics),
-        ["PR0650"] = (example, bag) => BeliefNetwork.Build(new InferenceSession(Compile(InPack(example), bag)).Infer(ReferencePage.Instance.Situation), bag),
+        ["PR0311"] = CompileWithFailingFunction,
+        ["PR0601"] = (example, bag) => bag.AddRange(Infer(example, bag, budget: 1000).Diagnostics),
+        ["PR0650"] = (example, bag) => BeliefNetwork.Build(Infer(example, bag, InferenceSession.DefaultBudget), bag),
     };
 
     private static readonly HashSet<string> RuleKeys = ["rule", "for", "when", "then", "because", "basis", "if_unknown"];
@@ -85,6 +85,14 @@ internal static class CodeExamples
         return RuleCompiler.Compile(packs, functions, bag);
     }
 
+    private static InferenceResult Infer(string example, DiagnosticBag bag, int budget)
+    {
+        var rules = Compile(InPack(example), bag);
+        var page = ReferencePage.Instance;
+        var situation = new SheetReader(rules.Vocabulary, page.Packs.Archetypes).Read(File(page.Vehicle), File(page.Order), bag)!;
+        return new InferenceSession(rules).Infer(situation, budget);
+    }
+
     private static void ReadSheet(string example, DiagnosticBag bag)
     {
         if (!YamlLooksLikeMapping(example))
@@ -103,7 +111,7 @@ internal static class CodeExamples
     private static bool YamlLooksLikeMapping(string example) =>
         SheetShapes.Vehicle.Field(example.Split(':')[0]) is not null || WorkOrderShapes.WorkOrder.Field(example.Split(':')[0]) is not null;
 
-    private static void FailingFunction(string example, DiagnosticBag bag)
+    private static void CompileWithFailingFunction(string example, DiagnosticBag bag)
     {
         var function = new FunctionDefinition
         {
@@ -113,9 +121,7 @@ internal static class CodeExamples
             Documentation = "Fails.",
             Implementation = _ => throw new InvalidOperationException("no data"),
         };
-        var rules = Compile(InPack(example), bag, FunctionRegistry.Standard.With(function).WithFailures(bag.Add));
-        var rule = rules.Rules.Single(one => one.Name == "an example");
-        rule.Tests[0].Evaluate(ReferencePage.Instance.Beliefs, new Binding([.. rule.Variables.Select(variable => ReferencePage.Instance.Situation.Parts.First(part => part.Kind.IsA(variable.Kind!)))]));
+        Compile(InPack(example), bag, FunctionRegistry.Standard.With(function).WithFailures(bag.Add));
     }
 
     private static SourceFile File(string text) => new("example.yaml", text);
