@@ -47,12 +47,23 @@ internal sealed class ChoiceWriter(Decision decision, ChoiceBook book, PlannerOp
         var condition = option.Option?.If is { } test && option.Records.Count > 0 ? Words.Condition(option.Records[0], test) : option.Option?.If?.Text ?? "";
         if (isOpen == Truth.No) return new PlanChoice.Way(text, option.Rank, null, new Wording($"not open here: it takes {condition}"));
 
-        var other = new Chooser(book, options with { MostHypotheses = 64 }, cancellation).From(_beliefs.With([new Supposition.Takes(key, option.Index)])).FirstOrDefault();
+        var there = _beliefs.With([new Supposition.Takes(key, option.Index)]);
+        if (isOpen == Truth.Unknown) there = Answered(there, option, binding!);
+        var other = new Chooser(book, options with { MostHypotheses = 64 }, cancellation).From(there).FirstOrDefault();
         if (other is null) return new PlanChoice.Way(text, option.Rank, null, new Wording("no way on from there"));
         var labour = Labour(other.Cost);
         if (isOpen == Truth.Unknown) return new PlanChoice.Way(text, option.Rank, labour, new Wording(units => $"open only if {condition}; the whole job would take {labour.ToDisplay(units)}"));
         if (other.Faults.Count > 0) return new PlanChoice.Way(text, option.Rank, labour, other.Faults[0].Text);
         return new PlanChoice.Way(text, option.Rank, labour, Compare(option, taken, other.Cost));
+    }
+
+    // The beliefs after the one answer that would open the way, where one answer can.
+    private static BeliefState Answered(BeliefState beliefs, ChoiceOption option, Binding binding)
+    {
+        foreach (var reading in new Openness(beliefs).Behind(option.Option!.If!.Reads(binding, beliefs.PartsOf)))
+            foreach (var outcome in Outcomes.Of(beliefs, reading))
+                if (beliefs.With([outcome]) is var answered && option.IsOpen(answered, binding) == Truth.Yes) return answered;
+        return beliefs;
     }
 
     private Wording Compare(ChoiceOption option, ChoiceOption taken, Cost other)

@@ -29,8 +29,19 @@ internal sealed class Reachability
         }
     }
 
-    /// <summary>The first state missing for each due step (with its need) and for each end.</summary>
-    public IEnumerable<(Work? Work, Guard Missing, Beliefs.RecordEffect? Source)> OutOfReach()
+    /// <summary>
+    /// The states missing for due steps (with their needs) and for the end: those that no step leads to, where there are such, since the
+    /// others follow from them.
+    /// </summary>
+    public IReadOnlyList<(Work? Work, Guard Missing, Beliefs.RecordEffect? Source)> OutOfReach()
+    {
+        var all = All().ToList();
+        var roots = all.FindAll(entry => !_world.Works.Any(work => work.Shifts.Any(shift => shift.Variable == entry.Missing.Variable
+            && (shift.To >= 0 ? entry.Missing.States.Has(shift.To) : (Found(work, shift.Variable) & entry.Missing.States.Bits) != 0))));
+        return roots.Count > 0 ? roots : all;
+    }
+
+    private IEnumerable<(Work? Work, Guard Missing, Beliefs.RecordEffect? Source)> All()
     {
         foreach (var work in _world.Works)
             if (work.IsDue && !_doable.Contains(work) && Missing(work) is { IsNothing: false } missing) yield return (work, missing.State, missing.Source);

@@ -51,7 +51,7 @@ internal sealed class Replay
             CheckStart();
             CheckNeeds("starts");
             var broken = Broken().ToHashSet();
-            Change();
+            CheckChanges(Change());
             CheckNeeds("ends");
             foreach (var text in Broken())
                 if (!broken.Contains(text)) Report($"breaks: {text}");
@@ -130,8 +130,16 @@ internal sealed class Replay
                 && _beliefs.Available(source.Record, source.Index) > Assurance.No && source.Record.Moments.All(Is)) Report("is forbidden");
     }
 
-    private void Change()
+    // What the plan says of a step's changes has to be what the step does.
+    private void CheckChanges(IReadOnlyList<(GroundState Before, GroundState After)> done)
     {
+        var said = _steps[_at].Changes;
+        if (said.Count != done.Count || !done.All(said.Contains)) Report("changes something else than the plan says");
+    }
+
+    private List<(GroundState Before, GroundState After)> Change()
+    {
+        var done = new List<(GroundState Before, GroundState After)>();
         var found = Now.Operation.Changes.Select(change => StateOf(Now.Part, change.Aspect)).ToArray();
         if (!_found.TryGetValue(Now, out var stack)) _found[Now] = stack = [];
         stack.Add(found);
@@ -146,9 +154,12 @@ internal sealed class Replay
                 if (past is null || index < 0) continue;
                 to = past[^1][index];
             }
+            var before = StateOf(Now.Part, change.Aspect);
+            if (before != to) done.Add((new GroundState(Now.Part, change.Aspect, StateSet.Of(before)), new GroundState(Now.Part, change.Aspect, StateSet.Of(to))));
             _now[(Now.Part, change.Aspect)] = to;
         }
         past?.RemoveAt(past.Count - 1);
+        return done;
     }
 
     // Whiles and forbidden states that do not hold now, in words.
