@@ -111,13 +111,13 @@ internal static partial class Messages
         "PR0218",
         "A row of a table with too few or too many cells",
         "Write one cell for each input and one for the value.",
-        "rows: [[ \"none | light | heavy\", 0 min ], [ none, 0 min, 5 min ]]");
+        "rows: [[none, 0 min, 5 min]]");
 
     private static readonly DiagnosticCode FileSortCode = Declare(
         "PR0219",
         "A file of another sort than is due here",
         "Put the file where it belongs: packs below the rules folder, archetypes into its folder 'archetypes'.",
-        "a vehicle sheet beside the packs");
+        "vehicle: A sheet among the packs");
 
     public static Diagnostic FileOfOtherSort(SourceSpan span, string found, string due) =>
         FileSortCode.At(span, $"this is {found}, and {due} is expected here");

@@ -6,7 +6,10 @@ namespace ProcedureRules.Tests.Docs;
 /// <summary>The example of each code brings that code about.</summary>
 public class CodeExampleTests
 {
-    public static TheoryData<string> Codes => new(DiagnosticCodes.All.Select(code => code.Code));
+    /// <summary>What no input should bring about; the validator's own tests do it by breaking plans.</summary>
+    private static readonly string[] FaultsOfTheLibrary = ["PR0704"];
+
+    public static TheoryData<string> Codes => new(DiagnosticCodes.All.Select(code => code.Code).Except(FaultsOfTheLibrary));
 
     [Theory]
     [MemberData(nameof(Codes))]

@@ -6,6 +6,7 @@ using ProcedureRules.Inference;
 using ProcedureRules.Language;
 using ProcedureRules.Language.Compiling;
 using ProcedureRules.Packs;
+using ProcedureRules.Planning;
 using ProcedureRules.Quantities;
 using ProcedureRules.Yaml;
 
@@ -17,14 +18,21 @@ internal static class CodeExamples
     /// <summary>A sheet with what the examples of sheets speak of; one that names its own parts gets none.</summary>
     private const string Parts = "parts: {starter: starter, oil_pan: oil_pan, dust_cover: dust_cover, left_mount: engine_mount, right_mount: engine_mount}\n";
 
+    private const string MountsCoverEachOther = "  - covers(left_mount, right_mount)\n  - covers(right_mount, left_mount)\n";
+
     private static readonly Dictionary<string, Action<string, DiagnosticBag>> Arranged = new()
     {
         ["PR0001"] = (example, bag) => InFile($"work_order: x\njobs: [change_oil]\n{example}\n", path => new SheetReader(Vocabulary, ReferencePage.Instance.Packs.Archetypes).ReadFile(path, bag)),
         ["PR0002"] = (example, bag) => InFile(Encoding.Latin1.GetBytes(example), path => SourceFiles.TryLoad(path, bag)),
         ["PR0206"] = (example, bag) => PackReader.Read([File($"pack: example\nversion: 1.0.0\nabout: x\n{example}\n")], bag),
+        ["PR0219"] = (example, bag) => PackReader.Read([new SourceFile("bottom_end.yaml", ReferencePage.Instance.Pack), File(example)], bag),
         ["PR0311"] = CompileWithFailingFunction,
-        ["PR0601"] = (example, bag) => bag.AddRange(Infer(example, bag, budget: 1000).Diagnostics),
-        ["PR0650"] = (example, bag) => BeliefNetwork.Build(Infer(example, bag, InferenceSession.DefaultBudget), bag),
+        ["PR0601"] = (example, bag) => bag.AddRange(Infer(example, bag, budget: 20).Diagnostics),
+        ["PR0650"] = (example, bag) => BeliefNetwork.Build(Infer(example, bag, relations: MountsCoverEachOther), bag),
+        ["PR0701"] = (example, bag) => Plan(example, bag, PlannerOptions.Default),
+        ["PR0702"] = (example, bag) => Plan(example, bag, PlannerOptions.Default),
+        ["PR0703"] = (_, bag) => Plan("", bag, PlannerOptions.Default with { MostMoments = 2 }),
+        ["PR0705"] = (_, bag) => Plan("", bag, PlannerOptions.Default with { MostHypotheses = 0 }),
     };
 
     private static readonly HashSet<string> RuleKeys = ["rule", "for", "when", "then", "because", "basis", "if_unknown"];
@@ -57,7 +65,8 @@ internal static class CodeExamples
     private static string InPack(string example)
     {
         var key = example.Split(':')[0];
-        var body = RuleKeys.Contains(key) ? Rule(example)
+        var body = example.Length == 0 ? ""
+            : RuleKeys.Contains(key) ? Rule(example)
             : TableKeys.Contains(key) ? Table(example)
             : PackShapes.Pack.Field(key) is null ? Rule($"when: [ '{example.Replace("'", "''", StringComparison.Ordinal)}' ]")
             : example;
@@ -85,13 +94,17 @@ internal static class CodeExamples
         return RuleCompiler.Compile(packs, functions, bag);
     }
 
-    private static InferenceResult Infer(string example, DiagnosticBag bag, int budget)
+    private static InferenceResult Infer(string example, DiagnosticBag bag, int budget = InferenceSession.DefaultBudget, string relations = "")
     {
         var rules = Compile(InPack(example), bag);
         var page = ReferencePage.Instance;
-        var situation = new SheetReader(rules.Vocabulary, page.Packs.Archetypes).Read(File(page.Vehicle), File(page.Order), bag)!;
+        var order = page.Order.Replace("relations:\n", $"relations:\n{relations}", StringComparison.Ordinal);
+        var situation = new SheetReader(rules.Vocabulary, page.Packs.Archetypes).Read(File(page.Vehicle), File(order), bag)!;
         return new InferenceSession(rules).Infer(situation, budget);
     }
+
+    private static void Plan(string example, DiagnosticBag bag, PlannerOptions options) =>
+        bag.AddRange(Planner.Plan(BeliefNetwork.Build(Infer(example, bag), bag)!.Initial, options).Diagnostics);
 
     private static void ReadSheet(string example, DiagnosticBag bag)
     {

@@ -23,7 +23,7 @@ internal static class GeneratedSections
         ["if"] = "if(oil_pan.dented, 1 in, 2 in)",
         ["demanded"] = "demanded(engine.rise)",
         ["any"] = "any(oil_cooler)",
-        ["at_start"] = "at_start(battery.ground is off)",
+        ["at_start"] = "at_start(vehicle.height is ground)",
     };
 
     /// <summary>Every mapping that packs, sheets and orders are made of, but for conclusions, which share one table.</summary>
