@@ -17,6 +17,7 @@ internal static class Host
             """)
         {
             PlanCommand.Create(console),
+            WhyCommand.Create(console),
             FactsCommand.Create(console),
             CheckCommand.Create(console),
         };

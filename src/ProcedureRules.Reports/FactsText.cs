@@ -62,7 +62,7 @@ public static class FactsText
         if (situation.Observations.Count == 0) return;
         writer.Heading("Facts");
         foreach (var key in situation.Observations.Select(observation => observation.Fact).Distinct())
-            writer.Write("  ", $"{key}: {ValueText.Of(beliefs.Fact(key.Part, key.Fact), units)}, {Words(beliefs.SourceOf(key))}");
+            writer.Write("  ", $"{key}: {beliefs.Fact(key.Part, key.Fact).In(units)}, {Words(beliefs.SourceOf(key))}");
     }
 
     private static void Open(Plan? plan, UnitSystem units, ReportWriter writer)

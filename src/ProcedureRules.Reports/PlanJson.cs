@@ -36,7 +36,7 @@ public static class PlanJson
             Array(json, "conflicts", plan.Conflicts, conflict =>
             {
                 json.WriteString("fact", conflict.Key.ToString());
-                Texts(json, "values", conflict.Values.Select(value => ValueText.Of(value, units)));
+                Texts(json, "values", conflict.Values.Select(value => value.In(units)));
             });
             Array(json, "stops", plan.Stops, stop =>
             {

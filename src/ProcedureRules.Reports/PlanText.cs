@@ -53,7 +53,7 @@ public static class PlanText
         if (plan.Conflicts.Count == 0) return;
         writer.Heading("Statements that contradict each other");
         foreach (var conflict in plan.Conflicts)
-            writer.Write("  ", $"{conflict.Key}: {string.Join(" against ", conflict.Values.Select(value => ValueText.Of(value, units)))}. Measure again; until then the plan reckons with both.", Tone.Question);
+            writer.Write("  ", $"{conflict.Key}: {string.Join(" against ", conflict.Values.Select(value => value.In(units)))}. Measure again; until then the plan reckons with both.", Tone.Question);
     }
 
     private static void Questions(Plan plan, UnitSystem units, ReportWriter writer)

@@ -66,6 +66,15 @@ public readonly record struct Value
         return words == 0 ? null : new(Type, default, words, null);
     }
 
+    /// <summary>The value as a technician reads it.</summary>
+    public string In(UnitSystem units)
+    {
+        if (Type.IsQuantity) return Quantity.ToDisplay(units);
+        if (Type.IsText) return Text ?? "";
+        var open = Words;
+        return string.Join(" or ", Type.Words.Where((_, i) => (open >> i & 1) != 0).Select(word => word.Replace('_', ' ')));
+    }
+
     /// <summary>Whether everything that <paramref name="other"/> allows is allowed here.</summary>
     public bool Contains(Value other) => Type.IsQuantity
         ? Quantity.Contains(other.Quantity)

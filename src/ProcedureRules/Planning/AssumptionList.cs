@@ -47,7 +47,7 @@ internal sealed class AssumptionList
         foreach (var reading in _beliefs.Network.ReadingsOf(record))
         {
             if (reading is not Reading.OfFact { Key: var key } || _beliefs.SourceOf(key) != Source.Assumed) continue;
-            _items.Add(new Wording(units => $"{key.Part.Text} {Words.Name(key.Fact.Name)}: {Words.Value(_beliefs.Fact(key.Part, key.Fact), units)}"), step, false, null);
+            _items.Add(new Wording(units => $"{key.Part.Text} {Words.Name(key.Fact.Name)}: {_beliefs.Fact(key.Part, key.Fact).In(units)}"), step, false, null);
         }
 
         // Another step's own assumptions are listed with that step.

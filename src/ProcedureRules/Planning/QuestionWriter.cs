@@ -64,6 +64,6 @@ internal static class QuestionWriter
     {
         if (reading is not Reading.OfFact { Key: var key } || beliefs.SourceOf(key) is not (Source.Assumed or Source.Estimated)) return null;
         var value = beliefs.Fact(key.Part, key.Fact);
-        return new Wording(units => Words.Value(value, units));
+        return new Wording(units => value.In(units));
     }
 }

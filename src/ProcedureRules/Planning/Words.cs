@@ -55,13 +55,4 @@ internal static partial class Words
 
     [GeneratedRegex(@"(?<=[a-z_)])\.(?=[a-z])", RegexOptions.CultureInvariant)]
     private static partial Regex Dot();
-
-    /// <summary>A value in words.</summary>
-    public static string Value(Value value, UnitSystem units)
-    {
-        if (value.Type.IsQuantity) return value.Quantity.ToDisplay(units);
-        if (value.Type.IsText) return value.Text ?? "";
-        var words = value.Type.Words.Where((_, i) => (value.Words >> i & 1) != 0);
-        return string.Join(" or ", words.Select(Name));
-    }
 }

@@ -1,5 +1,11 @@
+using System.Text.Json;
+using Json.Schema;
+using ProcedureRules.Diagnostics;
 using ProcedureRules.Facts;
+using ProcedureRules.Tests.Packs;
 using ProcedureRules.Tests.Repository;
+using ProcedureRules.Tests.Shapes;
+using ProcedureRules.Yaml;
 using Xunit;
 
 namespace ProcedureRules.Tests.Facts;
@@ -10,7 +16,18 @@ namespace ProcedureRules.Tests.Facts;
 /// </summary>
 public sealed class SchemaFilesTests
 {
+    private static readonly Dictionary<string, JsonSchema> Schemas =
+        SchemaFiles.All.ToDictionary(schema => schema.Key, schema => JsonSchema.FromText(schema.Value));
+
     public static TheoryData<string> Names => [.. SchemaFiles.All.Keys];
+
+    public static TheoryData<string, string> Files =>
+    [
+        .. FilesIn("pack.schema.json", "rules", ""),
+        .. FilesIn("vehicle.schema.json", "rules", "archetypes"),
+        .. FilesIn("vehicle.schema.json", "samples", "vehicles"),
+        .. FilesIn("work_order.schema.json", "samples", "jobs"),
+    ];
 
     [Theory]
     [MemberData(nameof(Names))]
@@ -25,4 +42,31 @@ public sealed class SchemaFilesTests
 
         Assert.Equal(SchemaFiles.All[name], File.ReadAllText(path));
     }
+
+    // An editor that knows the schema must not draw red lines under what the reader takes.
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void ShippedFile_JudgedByItsSchema_IsValid(string schema, string path)
+    {
+        Assert.True(IsValid(schema, File.ReadAllText(RepositoryFolder.Of(path))));
+    }
+
+    [Fact]
+    public void PackWithMisspeltKey_JudgedByTheSchema_IsNotValid()
+    {
+        Assert.True(IsValid("pack.schema.json", GivenPacks.Base));
+        Assert.False(IsValid("pack.schema.json", GivenPacks.Base.Replace("because:", "becuase:", StringComparison.Ordinal)));
+    }
+
+    private static bool IsValid(string schema, string yaml)
+    {
+        var node = YamlReader.Read(new SourceFile("file.yaml", yaml), new DiagnosticBag());
+        using var document = JsonDocument.Parse(YamlToJson.Convert(node!)!.ToJsonString());
+        return Schemas[schema].Evaluate(document.RootElement).IsValid;
+    }
+
+    private static IEnumerable<TheoryDataRow<string, string>> FilesIn(string schema, params string[] folder) =>
+        from path in Directory.EnumerateFiles(RepositoryFolder.Of(folder), "*.yaml")
+        orderby path
+        select new TheoryDataRow<string, string>(schema, Path.GetRelativePath(RepositoryFolder.Of(), path).Replace('\\', '/'));
 }

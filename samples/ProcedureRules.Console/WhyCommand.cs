@@ -1,0 +1,46 @@
+using System.CommandLine;
+using ProcedureRules.Explaining;
+using ProcedureRules.Reports;
+
+namespace ProcedureRules.ConsoleHost;
+
+/// <summary><c>why</c>: why an item stands in the plan.</summary>
+internal static class WhyCommand
+{
+    public static Command Create(HostConsole console)
+    {
+        var order = new Argument<string>("JOB.yaml") { Description = "work order" };
+        var item = new Argument<string>("STEP-OR-ITEM") { Description = "a step by number or id, a fact by path, or words of a caution, check, tool or supply" };
+        var units = UnitsOption.Create();
+        var options = new OrderOptions();
+        var command = new Command(
+            "why",
+            """
+            Explain why something stands in the plan, down to what was stated.
+              Example: procedure-rules why samples/jobs/oil-pan.yaml "remove_fan(fan)"
+            """)
+        {
+            order, item, units,
+        };
+        options.AddTo(command);
+        command.SetAction(parsed =>
+        {
+            if (options.Open(parsed, parsed.GetValue(order)!, console, out var exit) is not { } session) return exit;
+            var result = session.Plan();
+            console.Write(result.Diagnostics);
+            if (result.Plan is not { } plan) return ExitCode.NoPlan;
+            var wanted = parsed.GetValue(item)!;
+            var explanations = Why.Of(plan, wanted);
+            if (explanations.Count > 0)
+            {
+                console.Write(WhyText.Lines(explanations, UnitsOption.Read(parsed, units), console.Width));
+                return ExitCode.Done;
+            }
+            console.Error.WriteLine(Why.Nearest(plan, wanted) is { } near
+                ? $"nothing in the plan is called '{wanted}'; did you mean '{near}'?"
+                : $"nothing in the plan is called '{wanted}'; name a step by number or id, a fact, or words of a caution");
+            return ExitCode.Mistakes;
+        });
+        return command;
+    }
+}
