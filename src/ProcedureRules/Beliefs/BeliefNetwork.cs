@@ -12,7 +12,7 @@ public sealed class BeliefNetwork
 {
     private readonly PartsByKind _parts;
     private readonly EffectIndex _effects;
-    private readonly ReadingIndex _readings;
+    private readonly Lazy<ReadingIndex> _readings;
     private readonly Dictionary<ChoiceKey, List<int>> _options = [];
 
     private BeliefNetwork(InferenceResult result, PartsByKind parts, Graph graph, Strata strata)
@@ -22,7 +22,7 @@ public sealed class BeliefNetwork
         Strata = strata;
         _parts = parts;
         _effects = new(graph.Nodes);
-        _readings = new(result.Records, parts.Of);
+        _readings = new(() => new(result.Records, parts.Of));
         for (var atom = 0; atom < graph.Nodes.Atoms.Count; atom++)
         {
             if (graph.Nodes.Atoms[atom] is not Atom.Chosen chosen) continue;
@@ -73,10 +73,10 @@ public sealed class BeliefNetwork
     public IReadOnlyList<RecordEffect> RecordsAbout(Step step) => _effects.About(step);
 
     /// <summary>The records that a key matters to: read by a test, a value, limits or a figure, or premised.</summary>
-    public IReadOnlyList<Record> Readers(Reading reading) => _readings.ReadersOf(reading);
+    public IReadOnlyList<Record> Readers(Reading reading) => _readings.Value.ReadersOf(reading);
 
     /// <summary>The keys that matter to a record; <see cref="Readers"/> the other way round.</summary>
-    public IReadOnlyList<Reading> ReadingsOf(Record record) => _readings.Of(record);
+    public IReadOnlyList<Reading> ReadingsOf(Record record) => _readings.Value.Of(record);
 
     /// <summary>The parts of a kind that exist or may, as stated.</summary>
     public IReadOnlyList<Part> PartsOf(Kind kind) => _parts.Of(kind);

@@ -29,21 +29,15 @@ internal sealed class GraphBuilder
     /// <summary>The graph.</summary>
     public Graph Build()
     {
-        var testReads = _nodes.Records
-            .Select(record => record.Tests.SelectMany(test => test.Reads(record.Binding, _parts.Of)).Distinct().ToList())
-            .ToList();
-        foreach (var reads in testReads) AddNodes(reads);
+        var testReads = _nodes.Records.Select(NodesReadByTests).ToList();
         for (var r = 0; r < _nodes.Records.Count; r++) AddNodes(r, _nodes.Records[r]);
-        var valueReads = _nodes.Contributions
-            .Select(c => c.Value?.Reads(_nodes.Records[c.Record].Binding, _parts.Of).Distinct().ToList() ?? [])
-            .ToList();
-        foreach (var reads in valueReads) AddNodes(reads);
+        var valueReads = _nodes.Contributions.Select(NodesReadByValue).ToList();
         AddStatedNodes();
 
         for (var r = 0; r < _nodes.Records.Count; r++) AddEdges(r, testReads[r]);
         var hasEvidence = new bool[_nodes.Contributions.Count];
         for (var c = 0; c < hasEvidence.Length; c++)
-            hasEvidence[c] = AddEdges(c, _nodes.Contributions[c], [.. testReads[_nodes.Contributions[c].Record].Union(valueReads[c])], valueReads[c]);
+            hasEvidence[c] = AddEdges(c, _nodes.Contributions[c], testReads[_nodes.Contributions[c].Record], valueReads[c]);
 
         return new()
         {
@@ -55,13 +49,31 @@ internal sealed class GraphBuilder
             RankedBy = Rows<int>.Of(hasEvidence.Length, _rankedBy),
             HasEvidence = hasEvidence,
             Reads = _reads,
-            Successors = Rows<int>.Of(_nodes.NodeCount, [.. _successors.Distinct()]),
+            Successors = Rows<int>.Of(_nodes.NodeCount, _successors),
         };
     }
 
-    private void AddNodes(IEnumerable<Reading> readings)
+    private List<NodeRef> NodesReadByTests(Record record)
     {
-        foreach (var reading in readings) _nodes.Add(reading);
+        var nodes = new List<NodeRef>();
+        foreach (var test in record.Tests) AddNodes(nodes, test.Reads(record.Binding, _parts.Of));
+        return nodes;
+    }
+
+    private List<NodeRef> NodesReadByValue(Contribution contribution)
+    {
+        var nodes = new List<NodeRef>();
+        if (contribution.Value is { } value) AddNodes(nodes, value.Reads(_nodes.Records[contribution.Record].Binding, _parts.Of));
+        return nodes;
+    }
+
+    private void AddNodes(List<NodeRef> nodes, IEnumerable<Reading> readings)
+    {
+        foreach (var reading in readings)
+        {
+            var node = _nodes.Add(reading);
+            if (!nodes.Contains(node)) nodes.Add(node);
+        }
     }
 
     private void AddNodes(int index, Record record)
@@ -93,17 +105,17 @@ internal sealed class GraphBuilder
         }
     }
 
-    private void AddEdges(int index, IReadOnlyList<Reading> testReads)
+    private void AddEdges(int index, List<NodeRef> testReads)
     {
         var record = _nodes.Records[index];
         var node = _nodes.RecordNode(index);
-        foreach (var premise in record.Premises.Distinct())
+        foreach (var premise in record.Premises)
         {
             _premises.Add((index, _nodes.Of(premise)));
             _successors.Add((_nodes.Of(premise), node));
         }
 
-        foreach (var reading in testReads) AddRead(node, _nodes.NodeOf(reading));
+        foreach (var read in testReads) AddRead(node, _nodes.NodeOf(read));
         for (var e = 0; e < record.Effects.Count; e++)
         {
             if (record.Effects[e].Atom is not { } atom || atom is Atom.Related) continue;
@@ -112,24 +124,27 @@ internal sealed class GraphBuilder
         }
     }
 
-    private bool AddEdges(int index, Contribution contribution, List<Reading> reads, List<Reading> valueReads)
+    private bool AddEdges(int index, Contribution contribution, List<NodeRef> testReads, List<NodeRef> valueReads)
     {
         var node = _nodes.ContributionNode(index);
         var record = _nodes.Records[contribution.Record];
         _successors.Add((_nodes.RecordNode(contribution.Record), node));
-        foreach (var reading in valueReads)
+        foreach (var read in valueReads)
         {
-            _valueReads.Add((index, _nodes.NodeOf(reading)));
-            AddRead(node, _nodes.NodeOf(reading));
+            _valueReads.Add((index, _nodes.NodeOf(read)));
+            AddRead(node, _nodes.NodeOf(read));
         }
 
-        // Who read a fact of a part has seen the part: its existence does not weaken what follows from that reading.
-        var seen = reads.OfType<Reading.OfFact>().Select(reading => reading.Key.Part).ToHashSet();
-        var premises = record.Premises.Where(premise => premise is Atom.Related || (premise is Atom.Exists exists && !seen.Contains(exists.Part)));
-        foreach (var source in reads.Select(_nodes.NodeOf).Concat(premises.Select(_nodes.Of)).Distinct())
+        foreach (var read in testReads) AddRank(index, _nodes.NodeOf(read));
+        foreach (var read in valueReads) AddRank(index, _nodes.NodeOf(read));
+        var hasEvidence = testReads.Count + valueReads.Count > 0;
+        foreach (var premise in record.Premises)
         {
-            _rankedBy.Add((index, source));
-            _successors.Add((source, node));
+            if (premise is Atom.Related) hasEvidence = true;
+
+            // Who read a fact of a part has seen the part: its existence does not weaken what follows from that reading.
+            if (premise is Atom.Related || (premise is Atom.Exists exists && !Reads(testReads, exists.Part) && !Reads(valueReads, exists.Part)))
+                AddRank(index, _nodes.Of(premise));
         }
 
         var target = contribution.Effect switch
@@ -141,7 +156,16 @@ internal sealed class GraphBuilder
         };
         _contributors.Add((target, index));
         _successors.Add((node, target));
-        return reads.Count > 0 || record.Premises.Any(premise => premise is Atom.Related);
+        return hasEvidence;
+    }
+
+    private bool Reads(List<NodeRef> reads, Part part) =>
+        reads.Exists(read => read.Sort == NodeSort.Fact && ReferenceEquals(_nodes.Facts[read.Index].Part, part));
+
+    private void AddRank(int contribution, int source)
+    {
+        _rankedBy.Add((contribution, source));
+        _successors.Add((source, _nodes.ContributionNode(contribution)));
     }
 
     private void AddRead(int reader, int read)

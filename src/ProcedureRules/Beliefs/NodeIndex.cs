@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using ProcedureRules.Facts;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
@@ -27,28 +28,39 @@ internal sealed class NodeIndex(IReadOnlyList<Record> records)
 
     public int NodeCount => FactNode(2 * _facts.Count);
 
-    public void Add(Atom atom)
+    public NodeRef Add(Atom atom)
     {
-        if (_atomIndex.TryAdd(atom, _atoms.Count)) _atoms.Add(atom);
+        ref var index = ref CollectionsMarshal.GetValueRefOrAddDefault(_atomIndex, atom, out var exists);
+        if (!exists)
+        {
+            index = _atoms.Count;
+            _atoms.Add(atom);
+        }
+
+        return new(NodeSort.Atom, index);
     }
 
-    public void Add(FactKey fact)
+    public NodeRef Add(FactKey fact, NodeSort sort = NodeSort.Fact)
     {
-        if (_factIndex.TryAdd(fact, _facts.Count)) _facts.Add(fact);
+        ref var index = ref CollectionsMarshal.GetValueRefOrAddDefault(_factIndex, fact, out var exists);
+        if (!exists)
+        {
+            index = _facts.Count;
+            _facts.Add(fact);
+        }
+
+        return new(sort, index);
     }
 
     public void Add(Contribution contribution) => _contributions.Add(contribution);
 
-    public void Add(Reading reading)
+    public NodeRef Add(Reading reading) => reading switch
     {
-        switch (reading)
-        {
-            case Reading.OfFact fact: Add(fact.Key); break;
-            case Reading.OfDemand demand: Add(demand.Key); break;
-            case Reading.OfRelation related: Add(new Atom.Related(related.Relation, related.A, related.B)); break;
-            case Reading.OfPart part: Add(new Atom.Exists(part.Part)); break;
-        }
-    }
+        Reading.OfFact fact => Add(fact.Key),
+        Reading.OfDemand demand => Add(demand.Key, NodeSort.Demand),
+        Reading.OfRelation related => Add(new Atom.Related(related.Relation, related.A, related.B)),
+        _ => Add(new Atom.Exists(((Reading.OfPart)reading).Part)),
+    };
 
     /// <summary>The index of an atom, which is its node too; -1 where nothing is known of it.</summary>
     public int Of(Atom atom) => _atomIndex.TryGetValue(atom, out var index) ? index : -1;
@@ -62,20 +74,25 @@ internal sealed class NodeIndex(IReadOnlyList<Record> records)
     /// <summary>The node of a reading; -1 where nothing is known of it.</summary>
     public int NodeOf(Reading reading)
     {
-        switch (reading)
+        var found = reading switch
         {
-            case Reading.OfFact fact:
-                var value = Of(fact.Key);
-                return value < 0 ? -1 : FactNode(value);
-            case Reading.OfDemand demand:
-                var demanded = Of(demand.Key);
-                return demanded < 0 ? -1 : DemandNode(demanded);
-            case Reading.OfRelation related:
-                return Of(new Atom.Related(related.Relation, related.A, related.B));
-            default:
-                return Of(new Atom.Exists(((Reading.OfPart)reading).Part));
-        }
+            Reading.OfFact fact => new NodeRef(NodeSort.Fact, Of(fact.Key)),
+            Reading.OfDemand demand => new(NodeSort.Demand, Of(demand.Key)),
+            Reading.OfRelation related => new(NodeSort.Atom, Of(new Atom.Related(related.Relation, related.A, related.B))),
+            _ => new(NodeSort.Atom, Of(new Atom.Exists(((Reading.OfPart)reading).Part))),
+        };
+        return found.Index < 0 ? -1 : NodeOf(found);
     }
+
+    /// <summary>The number of a node.</summary>
+    public int NodeOf(NodeRef node) => node.Sort switch
+    {
+        NodeSort.Atom => node.Index,
+        NodeSort.Record => RecordNode(node.Index),
+        NodeSort.Contribution => ContributionNode(node.Index),
+        NodeSort.Fact => FactNode(node.Index),
+        _ => DemandNode(node.Index),
+    };
 
     public int RecordNode(int record) => _atoms.Count + record;
 
@@ -86,12 +103,12 @@ internal sealed class NodeIndex(IReadOnlyList<Record> records)
     public int DemandNode(int fact) => FactNode(_facts.Count) + fact;
 
     /// <summary>The block a node is in, and its index there.</summary>
-    public (NodeSort Sort, int Index) Locate(int node)
+    public NodeRef Locate(int node)
     {
-        if (node < RecordNode(0)) return (NodeSort.Atom, node);
-        if (node < ContributionNode(0)) return (NodeSort.Record, node - RecordNode(0));
-        if (node < FactNode(0)) return (NodeSort.Contribution, node - ContributionNode(0));
-        return node < DemandNode(0) ? (NodeSort.Fact, node - FactNode(0)) : (NodeSort.Demand, node - DemandNode(0));
+        if (node < RecordNode(0)) return new(NodeSort.Atom, node);
+        if (node < ContributionNode(0)) return new(NodeSort.Record, node - RecordNode(0));
+        if (node < FactNode(0)) return new(NodeSort.Contribution, node - ContributionNode(0));
+        return node < DemandNode(0) ? new(NodeSort.Fact, node - FactNode(0)) : new(NodeSort.Demand, node - DemandNode(0));
     }
 
     private static Dictionary<Record, int> Indices(IReadOnlyList<Record> records)

@@ -15,10 +15,12 @@ internal sealed class ReadingIndex
     {
         foreach (var record in records)
         {
-            var readings = Of(record, partsOf).Distinct().ToList();
+            var readings = new List<Reading>();
             _readings[record] = readings;
-            foreach (var reading in readings)
+            foreach (var reading in Of(record, partsOf))
             {
+                if (readings.Contains(reading)) continue;
+                readings.Add(reading);
                 if (!_readers.TryGetValue(reading, out var readers)) _readers[reading] = readers = [];
                 readers.Add(record);
             }

@@ -20,7 +20,7 @@ public sealed record Situation
     /// </summary>
     public required IReadOnlyList<Part> Parts { get; init; }
 
-    /// <summary>Statements on parts, several for one part where an archetype and the sheet both speak.</summary>
+    /// <summary>Statements on parts; of an archetype, the sheet and the work order the last one that speaks of a part counts.</summary>
     public IReadOnlyList<PartStatement> PartStatements { get; init; } = [];
 
     /// <summary>Statements on relations, and one with an unknown for each pair whose silence means unknown.</summary>

@@ -26,7 +26,7 @@ internal sealed class SituationBuilder
     private SituationBuilder(Situation situation)
     {
         Vocabulary = situation.Vocabulary;
-        var existence = situation.PartStatements.ToDictionary(statement => statement.Part);
+        var existence = situation.PartStatements.GroupBy(statement => statement.Part).ToDictionary(said => said.Key, said => said.Last());
         foreach (var part in situation.Parts)
         {
             if (existence.TryGetValue(part, out var statement) && statement.Source == Source.None)

@@ -5,6 +5,7 @@ public sealed class Vocabulary
 {
     private readonly Dictionary<(Kind, string), Aspect?> _aspects = [];
     private readonly Dictionary<(Kind, string), FactDefinition?> _facts = [];
+    private readonly Dictionary<Kind, Aspect[]> _aspectsOfKind = [];
 
     /// <summary>Builds a vocabulary from resolved definitions.</summary>
     public Vocabulary(
@@ -35,6 +36,7 @@ public sealed class Vocabulary
         {
             foreach (var name in aspectNames)
                 _aspects[(kind, name)] = kind.Lineage().Select(k => aspectByOwner.GetValueOrDefault((k, name))).FirstOrDefault(a => a is not null);
+            _aspectsOfKind[kind] = [.. aspectNames.Select(name => _aspects[(kind, name)]).OfType<Aspect>()];
             foreach (var name in factNames)
                 _facts[(kind, name)] = kind.Lineage().Select(k => factByOwner.GetValueOrDefault((k, name))).FirstOrDefault(f => f is not null);
         }
@@ -80,8 +82,7 @@ public sealed class Vocabulary
     public FactDefinition? FactOf(Kind kind, string name) => _facts.GetValueOrDefault((kind, name));
 
     /// <summary>The aspects of a kind, its own and inherited.</summary>
-    public IEnumerable<Aspect> AspectsOf(Kind kind) =>
-        _aspects.Where(entry => ReferenceEquals(entry.Key.Item1, kind) && entry.Value is not null).Select(entry => entry.Value!);
+    public IEnumerable<Aspect> AspectsOf(Kind kind) => _aspectsOfKind.GetValueOrDefault(kind) ?? [];
 
     /// <summary>
     /// The operations that can work on a kind and lead an aspect into one of the states; where a special kind has its own, those of

@@ -120,6 +120,14 @@ public class MergeTests
     }
 
     [Fact]
+    public void Contribution_BeyondThePlausibleRange_WidensWhatIsUnknown()
+    {
+        var (wet, gap) = (_world.YesNo("wet"), _world.Gap("gap"));
+        _world.Rule([], [Say.Yes(wet)], Set(gap, Say.Millimetres(15)));
+        Assert.Equal(Millimetres(0, 15), _world.Believe().Fact(gap.Part, gap.Fact));
+    }
+
+    [Fact]
     public void Contribution_ThatCannotComeUpToTheRank_DoesNotWiden()
     {
         var (wet, old, gap) = (_world.YesNo("wet"), _world.YesNo("old"), _world.Gap("gap"));

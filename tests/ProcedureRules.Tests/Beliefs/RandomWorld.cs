@@ -49,11 +49,9 @@ internal sealed class RandomWorld
 
     private void AddInputs(int stage)
     {
-        foreach (var i in Enumerable.Range(0, 2))
-        {
-            Facts[stage].Add(World.YesNo($"flag_{stage}_{i}", AnyPart()));
-            Facts[stage].Add(World.Gap($"gap_{stage}_{i}", AnyPart()));
-        }
+        Facts[stage].Add(World.YesNo($"flag_{stage}", AnyPart()));
+        Facts[stage].Add(World.Gap($"gap_{stage}", AnyPart()));
+        if (stage == 0) Facts[stage].Add(World.Gap("other_gap", AnyPart()));
 
         foreach (var fact in Facts[stage])
         {
@@ -111,12 +109,12 @@ internal sealed class RandomWorld
     private Effect AnyEffect(int stage)
     {
         var ifUnknown = (IfUnknown)_random.Next(1, 4);
-        switch (_random.Next(8))
+        switch (_random.Next(10))
         {
             case 0: return Beliefs.World.Conclude(AnyPair(stage + 1), ifUnknown);
             case 1: return Beliefs.World.AtLeast(AnyFact(stage + 1, flag: false), AnyExpression(stage));
             case 2: return Beliefs.World.AtMost(AnyFact(stage + 1, flag: false), AnyExpression(stage));
-            case 3: return Beliefs.World.Set(AnyFact(stage + 1, flag: false), AnyExpression(stage));
+            case 3 or 6: return Beliefs.World.Set(AnyFact(stage + 1, flag: false), AnyExpression(stage));
             case 4:
                 var flag = AnyFact(stage + 1, flag: true);
                 var value = Value.Of(_random.Next(2) == 0);
@@ -148,13 +146,15 @@ internal sealed class RandomWorld
 
     private Value AnyGap()
     {
-        var low = _random.Next(10);
-        return Beliefs.World.Millimetres(low, _random.Next(2) == 0 ? low : _random.Next(low, 11));
+        // Beyond the plausible range, too: a rule may know better.
+        var low = _random.Next(12);
+        return Beliefs.World.Millimetres(low, _random.Next(2) == 0 ? low : _random.Next(low, 14));
     }
 
     private Part AnyPart() => AnyOf(_parts);
 
-    private Source AnySource() => (Source)_random.Next(1, 5);
+    // Few sources, so that ranks meet.
+    private Source AnySource() => _random.Next(4) == 0 ? (Source)_random.Next(1, 5) : Source.Stated;
 
     private T AnyOf<T>(IReadOnlyList<T> items) => items[_random.Next(items.Count)];
 }
