@@ -53,8 +53,16 @@ internal sealed class ChoiceWriter(Decision decision, ChoiceBook book, PlannerOp
         if (other is null) return new PlanChoice.Way(text, option.Rank, null, new Wording("no way on from there"));
         var labour = Labour(other.Cost);
         if (isOpen == Truth.Unknown) return new PlanChoice.Way(text, option.Rank, labour, new Wording(units => $"open only if {condition}; the whole job would take {labour.ToDisplay(units)}"));
-        if (other.Faults.Count > 0) return new PlanChoice.Way(text, option.Rank, labour, other.Faults[0].Text);
+        if (other.Faults.Count > 0) return new PlanChoice.Way(text, option.Rank, labour, Why(other.Faults[0], option));
         return new PlanChoice.Way(text, option.Rank, labour, Compare(option, taken, other.Cost));
+    }
+
+    // A way that is forbidden itself says only why; one that leads to something forbidden says what that is.
+    private Wording Why(Fault fault, ChoiceOption option)
+    {
+        var reason = reasons.Of(fault.Record);
+        var isItself = option.Records.Any(record => record.Effects.Any(effect => fault.Atom is not null && fault.Atom.Equals(effect.Atom)));
+        return new Wording(units => isItself ? $"may not be done: {reason.Text.In(units)}" : $"{fault.Text.In(units)}: {reason.Text.In(units)}");
     }
 
     // The beliefs after the one answer that would open the way, where one answer can.

@@ -45,8 +45,9 @@ internal sealed class Preference(Motion motion)
             if (!order.Contains(work)) order.Add(work);
     }
 
+    // What serves one step of the way back is undone right after it, so that it takes nothing from the others.
     private static int Harm(Moment moment, Work work, IReadOnlyList<Work> toCome) =>
-        toCome.Count(other => !ReferenceEquals(other, work) && Motion.Spoils(moment, work, other));
+        work is { Serves.Count: > 0, IsReturned: true } ? 0 : toCome.Count(other => !ReferenceEquals(other, work) && Motion.Spoils(moment, work, other));
 
     // The executable steps that lead towards what is missing, found backwards from the stuck steps; those of the first stuck step that
     // can be helped come first.
@@ -97,14 +98,13 @@ internal sealed class Preference(Motion motion)
             }
     }
 
-    private static Key ThereKey(Moment moment, Work work) => new((int)work.Step.Operation.Phase, 0, Distance(moment, work), work.Step.Name);
+    private static Key ThereKey(Moment moment, Work work) => new((int)work.Phase, 0, Distance(moment, work), work.Step.Name);
 
-    // Last off, first on.
-    private static Key BackKey(Moment moment, Work work)
-    {
-        var since = work.Undoes is { } undone && Debt.Of(moment.Debts, undone) is { } debt ? debt.Since : 0;
-        return new((int)work.Step.Operation.Phase, -since, Distance(moment, work), work.Step.Name);
-    }
+    // Last off, first on; what is done only for a step of the way back takes that step's turn.
+    private static Key BackKey(Moment moment, Work work) =>
+        new((int)work.Phase, -work.Serves.Select(served => Since(moment, served)).Append(Since(moment, work)).Max(), Distance(moment, work), work.Step.Name);
+
+    private static int Since(Moment moment, Work work) => work.Undoes is { } undone && Debt.Of(moment.Debts, undone) is { } debt ? debt.Since : 0;
 
     private static int Distance(Moment moment, Work work) => moment.Did is { } last ? Math.Abs(last.Place - work.Place) : work.Place;
 

@@ -19,7 +19,7 @@ internal sealed class Reasons(BeliefState beliefs)
         var (name, text) = record.Mechanism switch
         {
             Mechanism.Undo => ("put back", step is null ? new Wording("") : new Wording(units => $"It undoes \"{Words.Instruction(beliefs, step, units)}\".")),
-            Mechanism.Start => ("starting state", step is null ? new Wording("") : new Wording(units => $"\"{Words.Instruction(beliefs, step, units)}\" starts from there.")),
+            Mechanism.Start => ("starting state", step is null ? new Wording("") : SoThat(step)),
             Mechanism.Arrival => ("state on arrival", new Wording("It is not in its normal state on arrival.")),
             _ => ("needed", Wanted(record)),
         };
@@ -57,9 +57,11 @@ internal sealed class Reasons(BeliefState beliefs)
     private Wording Bare(Record record)
     {
         var step = Enumerable.Range(0, record.Binding.Count).Select(slot => record.Binding[slot]).OfType<Step>().FirstOrDefault();
-        if (step is not null) return new Wording(units => $"So that this can be done: \"{Words.Instruction(beliefs, step, units)}\".");
+        if (step is not null) return SoThat(step);
         return record.Premises.Any(premise => premise is Atom.Asked) ? new Wording("The job asks for it.") : new Wording("");
     }
+
+    private Wording SoThat(Step step) => new(units => $"So that this can be done: \"{Words.Instruction(beliefs, step, units)}\".");
 
     private static Wording Wanted(Record record) =>
         record.Premises.OfType<Atom.Wanted>().FirstOrDefault() is { } wanted

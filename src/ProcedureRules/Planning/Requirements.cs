@@ -46,6 +46,7 @@ internal sealed class Requirements
             foreach (var settled in check.Settles) AddEdge(null, check.Step, settled);
         var jobEnds = JobEnds();
         foreach (var work in _works) work.IsReturned = HasToComeBack(work, jobEnds);
+        foreach (var work in _works) work.Serves = ServedOnTheWayBack(work, jobEnds);
         var forbidden = _prohibitions.States
             .Select(state => (GuardOf(state.State), (IReadOnlyList<Guard>)GuardsOf(state.Source.Record))).ToList();
         var waypoints = Waypoints();
@@ -165,6 +166,32 @@ internal sealed class Requirements
         return shifts.Any(shift => !jobEnds.TryGetValue(shift.Variable, out var end)
             || (!end.State.States.Has(shift.To) && (shift.From.Bits & end.State.States.Bits) != 0));
     }
+
+    // What is needed by steps of the way back only (a new seal, a tool that holds while something is tightened) is done when their turn comes.
+    private List<Work> ServedOnTheWayBack(Work work, Dictionary<int, EndState> jobEnds)
+    {
+        if (!work.IsDue || work.Shifts.Count == 0 || work.Step.Operation.Undoes is not null) return [];
+        var served = new List<Work>();
+        foreach (var shift in work.Shifts)
+        {
+            var (part, aspect) = _variables[shift.Variable];
+            var now = _situation.StateNow(part, aspect);
+            if (shift.To < 0 || (jobEnds.TryGetValue(shift.Variable, out var end) && end.State.States.Has(shift.To) && !end.State.States.Has(now))) return [];
+            foreach (var other in _works)
+            {
+                if (ReferenceEquals(other, work) || ReferenceEquals(other, work.UndoneBy)) continue;
+                var needs = other.Needs.Select(need => need.Wanted).Concat(other.Shifts.Select(theirs => new Guard(theirs.Variable, theirs.From)));
+                if (!needs.Any(need => need.Variable == shift.Variable && need.States.Has(shift.To) && !need.States.Has(now))) continue;
+                if (!other.IsWayBack) return [];
+                served.Add(other);
+            }
+        }
+        return IsAskedFor(work) ? [] : served;
+    }
+
+    // Work that a rule or the job adds has a purpose of its own.
+    private bool IsAskedFor(Work work) => _network.RecordsSupporting(new Atom.Occurs(work.Step))
+        .Any(support => support.Effect.Conclusion is Conclusion.Do && _beliefs.Required(support.Record, support.Index) >= Assurance.Provisional);
 
     private List<EndState> Ends(Dictionary<int, EndState> jobEnds)
     {

@@ -25,13 +25,15 @@ internal static partial class Words
 
     /// <summary>A state in words: <c>engine height raised</c>.</summary>
     public static string State(GroundState state) =>
-        $"{state.Part.Text} {Name(state.Aspect.Name)} {string.Join(" or ", state.States.States().Select(i => Name(state.Aspect.States[i])))}";
+        $"{state.Part.Text} {Name(state.Aspect.Name)} {States(state.Aspect, state.States)}";
+
+    private static string States(Aspect aspect, StateSet states) => string.Join(" or ", states.States().Select(i => Name(aspect.States[i])));
 
     /// <summary>What a choice is about.</summary>
     public static string Choice(ChoiceKey key) => key switch
     {
         ChoiceKey.OfRule rule => rule.Rule.Name,
-        ChoiceKey.OfWays ways => State(new GroundState(ways.Part, ways.Aspect, ways.States)),
+        ChoiceKey.OfWays ways => $"{ways.Part.Text}, {Name(ways.Aspect.Name)}: {States(ways.Aspect, ways.States)}",
         _ => "",
     };
 

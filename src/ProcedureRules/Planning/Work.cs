@@ -37,8 +37,14 @@ internal sealed class Work
     /// <summary>Whether what it changes has to come back (a job's end state may say otherwise).</summary>
     public bool IsReturned { get; set; }
 
-    /// <summary>Whether it belongs to the way back: putting back and proving.</summary>
-    public bool IsWayBack => Step.Operation.Phase >= Phase.Back || (Step.Operation.Undoes is not null && !IsDue);
+    /// <summary>Whether it belongs to the way back: putting back, proving, and what only they need.</summary>
+    public bool IsWayBack => Phase >= Phase.Back || (Step.Operation.Undoes is not null && !IsDue);
+
+    /// <summary>The steps of the way back for which alone it is done; empty where it has a purpose of its own.</summary>
+    public IReadOnlyList<Work> Serves { get; set; } = [];
+
+    /// <summary>The part of the work by which it takes its turn.</summary>
+    public Phase Phase => Serves.Count > 0 && Step.Operation.Phase < Phase.Back ? Phase.Back : Step.Operation.Phase;
 
     public override string ToString() => Step.Name;
 }

@@ -209,4 +209,19 @@ public sealed class OrderTests
         Assert.Empty(plan.Step("disconnect_ground(battery)").After);
         Assert.Contains("fit_starter(starter)", plan.Step("connect_ground(battery)").After);
     }
+
+    [Fact]
+    public void Plan_StepThatOnlyAStepOfTheWayBackNeeds_WaitsForItsTurn()
+    {
+        // A holder that only the fitting needs, and that has to be gone again before the engine runs.
+        var shop = Shops.Starter();
+        shop.Aspect("holder.place", "away", "set");
+        shop.Part("holder", "holder");
+        shop.Mark("vehicle.proof", "open", "proven");
+        shop.Operation("run_engine", "vehicle", "proof: open -> proven", phase: Phase.Prove);
+        shop.Needs("run_engine", "holder.place", "away").Do("run_engine", "vehicle");
+        shop.Pair("a_set_holder", "take_holder", "holder", "place: away -> set").Needs("fit_starter", "holder.place", "set");
+
+        shop.Plan().Follows("renew_starter(starter)", "a_set_holder(holder)", "fit_starter(starter)", "take_holder(holder)", "connect_ground(battery)", "run_engine(vehicle)");
+    }
 }
