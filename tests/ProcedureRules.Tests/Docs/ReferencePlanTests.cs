@@ -11,7 +11,7 @@ public class ReferencePlanTests
     [Fact]
     public void Page_VehicleAndOrder_GiveAPlan()
     {
-        var result = Planner.Plan(ReferencePage.Instance.Beliefs);
+        var result = Planner.Plan(ReferencePage.Instance.Beliefs, TestContext.Current.CancellationToken);
 
         Assert.Equal("", string.Join('\n', result.Diagnostics.Select(diagnostic => diagnostic.ToSnippet())));
         Assert.Empty(result.Plan!.Stops);

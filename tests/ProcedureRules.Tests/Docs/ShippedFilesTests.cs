@@ -40,7 +40,7 @@ public partial class ShippedFilesTests
     [MemberData(nameof(Orders))]
     public void PlanJson_OfEverySample_IsValidByItsSchema(string order)
     {
-        var plan = Engine.Value.Open(RepositoryFiles.PathOf(order)).Session!.Plan().Plan;
+        var plan = Engine.Value.Open(RepositoryFiles.PathOf(order)).Session!.Plan(TestContext.Current.CancellationToken).Plan;
         var schema = RepositoryFiles.PathOf("rules", "schema", "plan.schema.json");
 
         AssertValid(PlanJson.Write(plan!, UnitSystem.Us), schema);
