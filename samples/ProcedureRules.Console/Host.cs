@@ -22,6 +22,8 @@ internal static class Host
             CheckCommand.Create(console),
         };
         var line = args.Length == 0 ? ["plan"] : args;
-        return root.Parse(line).Invoke(new InvocationConfiguration { Output = console.Output, Error = console.Error });
+        var parsed = root.Parse(line);
+        var exit = parsed.Invoke(new InvocationConfiguration { Output = console.Output, Error = console.Error });
+        return parsed.Errors.Count > 0 ? ExitCode.CouldNotRun : exit;
     }
 }

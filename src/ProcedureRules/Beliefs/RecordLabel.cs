@@ -11,9 +11,12 @@ namespace ProcedureRules.Beliefs;
 internal readonly record struct RecordLabel(
     Assurance RequiredPremises, Truth RequiredConditions, Assurance AvailablePremises, Truth AvailableConditions)
 {
-    /// <summary>The level of one of its effects on the required layer, where what hangs on a moment does not count.</summary>
+    /// <summary>
+    /// The level of one of its effects on the required layer, where what hangs on a moment does not count, nor a step that only finds
+    /// something out.
+    /// </summary>
     public Assurance Required(Record record, Effect effect) =>
-        record.Moments.Count > 0 ? Assurance.No : Level(RequiredPremises, RequiredConditions, effect.IfUnknown);
+        record.Moments.Count > 0 || record.Mechanism == Mechanism.Find ? Assurance.No : Level(RequiredPremises, RequiredConditions, effect.IfUnknown);
 
     /// <summary>The level of one of its effects on the available layer, where moments count as met.</summary>
     public Assurance Available(Effect effect) => Level(AvailablePremises, AvailableConditions, effect.IfUnknown);

@@ -82,6 +82,9 @@ internal static partial class Messages
         ? FigureCode.At(span, fault)
         : FigureCode.At(span, $"{fault}; did you mean {Quote(suggestion)}?") with { Suggestion = suggestion };
 
+    public static Diagnostic DecimalComma(SourceSpan span, string figure) =>
+        FigureCode.At(span, $"a comma is no decimal point; write {Quote(figure)}") with { Suggestion = figure };
+
     public static Diagnostic UnknownUnit(SourceSpan span, string word, string? nearest) =>
         WrongFigure(span, $"{Quote(word)} is no unit and no operator", nearest);
 
@@ -127,6 +130,9 @@ internal static partial class Messages
 
     public static Diagnostic PartAsValue(SourceSpan span, string name) =>
         WrongTypeCode.At(span, $"{Quote(name)} is a part or a step and has no value of its own; name one of its facts, as in '{name}.fact'");
+
+    public static Diagnostic WordAlone(SourceSpan span, string word) =>
+        WrongTypeCode.At(span, $"{Quote(word)} is a word of a fact and stands only right of 'is', or where such a word is due");
 
     public static Diagnostic TextCompared(SourceSpan span) =>
         WrongTypeCode.At(span, "a free text is shown and never reasoned with; declare the words that it can be");

@@ -95,6 +95,8 @@ internal static partial class Messages
 
     public static Diagnostic StepInsteadOfPart(SourceSpan span, string name) => VariableCode.At(span, $"{Quote(name)} is a step, a part is due here");
 
+    public static Diagnostic PartInsteadOfStep(SourceSpan span, string name) => VariableCode.At(span, $"{Quote(name)} is a part, a step is due here");
+
     public static Diagnostic NotAStep(SourceSpan span, string name, IEnumerable<string> steps)
     {
         var message = Misspelt(VariableCode, span, $"{Quote(name)} is no step of this rule", name, steps);

@@ -6,11 +6,23 @@ namespace ProcedureRules.Inference;
 /// Finds the instances that a new ground fact completes: it joins only through that fact, so nothing is ever found twice and nothing old is
 /// gone through again.
 /// </summary>
-internal sealed class Joiner(RuleIndex index, GroundStore store, Action<RuleInstance> found)
+internal sealed class Joiner
 {
-    private readonly object[] _slots = new object[index.Plans.Select(plan => plan.Rule.Variables.Count).DefaultIfEmpty().Max()];
-    private readonly Ground[] _grounds = new Ground[index.Plans.Select(plan => plan.Patterns.Length).DefaultIfEmpty().Max()];
+    private readonly RuleIndex _index;
+    private readonly GroundStore _store;
+    private readonly Action<RuleInstance> _found;
+    private readonly Action<Reader> _begin;
+    private readonly object[] _slots;
+    private readonly Ground[] _grounds;
     private Ground _seed = null!;
+
+    public Joiner(RuleIndex index, GroundStore store, Action<RuleInstance> found)
+    {
+        (_index, _store, _found) = (index, store, found);
+        _begin = reader => Try(reader, -1, reader.Pattern, _seed);
+        _slots = new object[index.MostVariables];
+        _grounds = new Ground[index.MostPatterns];
+    }
 
     /// <summary>Called for every ground fact that is looked at; throws where the search has to stop.</summary>
     public required Action Breathe { get; init; }
@@ -19,8 +31,7 @@ internal sealed class Joiner(RuleIndex index, GroundStore store, Action<RuleInst
     public void JoinThrough(Ground seed)
     {
         _seed = seed;
-        foreach (var reader in index.ReadersOf(seed.Predicate))
-            Try(reader, -1, reader.Pattern, seed);
+        _index.ReadersOf(seed.Predicate).ForEach(seed, _begin);
     }
 
     private void Extend(Reader reader, int done)
@@ -28,7 +39,7 @@ internal sealed class Joiner(RuleIndex index, GroundStore store, Action<RuleInst
         if (done == reader.Steps.Length)
         {
             var plan = reader.Plan;
-            found(new RuleInstance(plan, new Binding(_slots[..plan.Rule.Variables.Count]), _grounds[..plan.Patterns.Length]));
+            _found(new RuleInstance(plan, new Binding(_slots[..plan.Rule.Variables.Count]), _grounds[..plan.Patterns.Length]));
             return;
         }
         var step = reader.Steps[done];
@@ -36,17 +47,17 @@ internal sealed class Joiner(RuleIndex index, GroundStore store, Action<RuleInst
         switch (step.Access)
         {
             case JoinAccess.Exact:
-                var exact = store.Exactly(pattern.Predicate, _slots[pattern.First], pattern.Second < 0 ? null : _slots[pattern.Second]);
+                var exact = _store.Exactly(pattern.Predicate, _slots[pattern.First], pattern.Second < 0 ? null : _slots[pattern.Second]);
                 if (exact is not null) Try(reader, done, step.Pattern, exact);
                 break;
             case JoinAccess.ByFirst:
-                foreach (var ground in store.ByFirst(pattern.Predicate, _slots[pattern.First])) Try(reader, done, step.Pattern, ground);
+                foreach (var ground in _store.ByFirst(pattern.Predicate, _slots[pattern.First])) Try(reader, done, step.Pattern, ground);
                 break;
             case JoinAccess.BySecond:
-                foreach (var ground in store.BySecond(pattern.Predicate, _slots[pattern.Second])) Try(reader, done, step.Pattern, ground);
+                foreach (var ground in _store.BySecond(pattern.Predicate, _slots[pattern.Second])) Try(reader, done, step.Pattern, ground);
                 break;
             default:
-                foreach (var ground in store.All(pattern.Predicate)) Try(reader, done, step.Pattern, ground);
+                foreach (var ground in _store.All(pattern.Predicate)) Try(reader, done, step.Pattern, ground);
                 break;
         }
     }

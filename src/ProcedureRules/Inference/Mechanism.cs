@@ -23,4 +23,10 @@ public enum Mechanism
 
     /// <summary>An aspect that is not in its normal state on arrival is wanted there at the end.</summary>
     Arrival,
+
+    /// <summary>
+    /// A part brings the steps that find out what can be known of it: they may occur, never have to; planning draws one in where the fact is
+    /// not known and matters.
+    /// </summary>
+    Find,
 }

@@ -11,11 +11,14 @@ namespace ProcedureRules.Inference;
 internal sealed class Mechanisms(RuleIndex index, StatesNow states, RecordMaker records)
 {
     private readonly Ways _ways = new(index.Rules.Vocabulary);
+    private readonly List<(Kind Kind, Operation Operation)> _finds = [.. index.Rules.Vocabulary.Facts
+        .Where(fact => fact.FindOperation is not null && index.Rules.Vocabulary.Operations.ContainsKey(fact.FindOperation))
+        .Select(fact => (fact.Kind, index.Rules.Vocabulary.Operations[fact.FindOperation!])).Distinct()];
 
     /// <summary>The records that follow from an atom under the states now.</summary>
     public IEnumerable<Record> From(Node node) => node.Atom switch
     {
-        Atom.Exists exists => Arrivals(node, exists.Part),
+        Atom.Exists exists => Arrivals(node, exists.Part).Concat(Finds(node, exists.Part)),
         Atom.Wanted wanted => Reach(node, wanted),
         Atom.Occurs occurs => Starts(node, occurs.Step).Concat(Undo(node, occurs.Step)),
         Atom.Open(ChoiceKey.OfWays choice) => Alternatives(node, choice),
@@ -35,6 +38,10 @@ internal sealed class Mechanisms(RuleIndex index, StatesNow states, RecordMaker 
     private IEnumerable<Record> Arrivals(Node node, Part part) => states.ChangedAspectsOf(part)
         .Where(aspect => !aspect.IsMark)
         .Select(aspect => records.Of(Mechanism.Arrival, node, part, new Atom.Wanted(part, aspect, StateSet.Of(aspect.Normal))));
+
+    private IEnumerable<Record> Finds(Node node, Part part) => _finds
+        .Where(find => part.Kind.IsA(find.Kind) && part.Kind.IsA(find.Operation.On))
+        .Select(find => records.Of(Mechanism.Find, node, part, new Atom.Occurs(new Step(find.Operation, part))));
 
     private IEnumerable<Record> Reach(Node node, Atom.Wanted wanted)
     {

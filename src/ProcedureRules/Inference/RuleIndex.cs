@@ -19,7 +19,7 @@ internal sealed class RuleIndex
     private readonly Dictionary<Kind, int[]> _kinds = [];
     private readonly Dictionary<Operation, OperationProfile> _operations = [];
     private readonly Dictionary<CompiledRule, int> _ordinals = new(ReferenceEqualityComparer.Instance);
-    private readonly Reader[][] _readers;
+    private readonly ReaderSet[] _readers;
 
     private RuleIndex(RuleBase rules)
     {
@@ -30,16 +30,17 @@ internal sealed class RuleIndex
             Plans[i] = new RulePlan(rules.Rules[i], i, Number);
             _ordinals[rules.Rules[i]] = i;
         }
-        var readers = new List<Reader>[_numbers.Count];
+        MostVariables = Plans.Select(plan => plan.Rule.Variables.Count).DefaultIfEmpty().Max();
+        MostPatterns = Plans.Select(plan => plan.Patterns.Length).DefaultIfEmpty().Max();
+        _readers = [.. Enumerable.Range(0, _numbers.Count).Select(_ => new ReaderSet())];
         Indexes = new GroundIndexes[_numbers.Count];
         foreach (var plan in Plans)
             for (var i = 0; i < plan.Patterns.Length; i++)
             {
                 var steps = plan.StepsFrom(i);
-                (readers[plan.Patterns[i].Predicate] ??= []).Add(new Reader(plan, i, steps));
+                _readers[plan.Patterns[i].Predicate].Add(new Reader(plan, i, steps));
                 foreach (var step in steps) Indexes[plan.Patterns[step.Pattern].Predicate] |= Needed(step.Access);
             }
-        _readers = [.. readers.Select(list => list.ToArray())];
         foreach (var kind in rules.Vocabulary.Kinds.Values)
             _kinds[kind] = [.. kind.Lineage().Select(k => NumberOf(new(PredicateSort.Part, k.Name))).Where(number => number >= 0)];
         foreach (var operation in rules.Vocabulary.Operations.Values)
@@ -55,6 +56,8 @@ internal sealed class RuleIndex
 
     public RuleBase Rules { get; }
     public RulePlan[] Plans { get; }
+    public int MostVariables { get; }
+    public int MostPatterns { get; }
     public int PredicateCount => _readers.Length;
 
     /// <summary>The indexes that joins need of each predicate.</summary>
@@ -65,7 +68,7 @@ internal sealed class RuleIndex
 
     public static RuleIndex Of(RuleBase rules) => Known.GetValue(rules, static key => new RuleIndex(key));
 
-    public Reader[] ReadersOf(int predicate) => _readers[predicate];
+    public ReaderSet ReadersOf(int predicate) => _readers[predicate];
 
     /// <summary>The number of a predicate, or -1 where no rule reads it.</summary>
     public int NumberOf(Predicate predicate) => _numbers.GetValueOrDefault(predicate, -1);

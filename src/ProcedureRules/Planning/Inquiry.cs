@@ -6,6 +6,7 @@ namespace ProcedureRules.Planning;
 internal sealed class Inquiry(Reading about)
 {
     private readonly List<Wording> _matters = [];
+    private readonly HashSet<object> _told = [];
 
     public Reading About { get; } = about;
 
@@ -17,10 +18,11 @@ internal sealed class Inquiry(Reading about)
     /// <summary>The steps it decides on.</summary>
     public HashSet<Step> Steps { get; } = [];
 
-    public void Add(Urgency urgency, Wording matter, Step? step)
+    /// <summary>Adds what hangs on it; what is told of one subject counts once.</summary>
+    public void Add(Urgency urgency, Wording matter, object subject, Step? step)
     {
         if (urgency < Urgency) Urgency = urgency;
         if (step is not null) Steps.Add(step);
-        if (!_matters.Any(other => other.ToString() == matter.ToString())) _matters.Add(matter);
+        if (_told.Add(subject)) _matters.Add(matter);
     }
 }

@@ -8,6 +8,8 @@ namespace ProcedureRules.Planning;
 /// <summary>Which keys are not known, and whom to ask instead of a fact that only rules set.</summary>
 internal sealed class Openness(BeliefState beliefs)
 {
+    private ILookup<FactKey, RecordEffect>? _setters;
+
     /// <summary>The unknown keys behind some readings that somebody can answer.</summary>
     public IReadOnlyList<Reading> Behind(IEnumerable<Reading> readings)
     {
@@ -31,9 +33,8 @@ internal sealed class Openness(BeliefState beliefs)
         switch (reading)
         {
             case Reading.OfFact fact when !IsKnown(fact.Key):
-                var setters = Setters(fact.Key).ToList();
                 if (!fact.Key.Fact.IsDerived && !fact.Key.Fact.IsDemand) found.Add(reading);
-                else foreach (var setter in setters) Walk(setter, seen, found);
+                else foreach (var setter in Setters(fact.Key)) Walk(setter, seen, found);
                 break;
             case Reading.OfDemand demand:
                 foreach (var setter in Setters(demand.Key)) Walk(setter, seen, found);
@@ -54,6 +55,6 @@ internal sealed class Openness(BeliefState beliefs)
     }
 
     private IEnumerable<RecordEffect> Setters(FactKey key) =>
-        beliefs.Network.RecordsWith<Conclusion.Set>().Concat(beliefs.Network.RecordsWith<Conclusion.Demand>())
-            .Where(effect => effect.Effect.Fact == key);
+        (_setters ??= beliefs.Network.RecordsWith<Conclusion.Set>().Concat(beliefs.Network.RecordsWith<Conclusion.Demand>())
+            .ToLookup(effect => effect.Effect.Fact!.Value))[key];
 }

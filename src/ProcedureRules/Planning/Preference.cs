@@ -8,42 +8,46 @@ internal sealed class Preference(Motion motion)
 {
     private const int MostDepth = 8;
 
-    /// <summary>The steps that can be done at a moment, the best first.</summary>
-    public IReadOnlyList<Work> At(Moment moment)
+    /// <summary>The steps that can be done at a moment, the best first; found only as far as they are asked for.</summary>
+    public IEnumerable<Work> At(Moment moment)
+    {
+        var given = new HashSet<Work>();
+        foreach (var work in InOrder(moment))
+            if (given.Add(work)) yield return work;
+    }
+
+    private IEnumerable<Work> InOrder(Moment moment)
     {
         var works = motion.World.Works;
         var there = works.Where(work => !work.IsWayBack && IsStillDue(moment, work)).ToList();
+        var ready = there.Where(work => motion.Can(moment, work))
+            .Select(work => (Work: work, Harm: Harm(moment, work, there), Key: ThereKey(moment, work))).OrderBy(entry => entry.Key).ToList();
+        foreach (var (work, harm, _) in ready)
+            if (harm == 0) yield return work;
+
         var back = works.Where(work => work.IsWayBack && IsStillDue(moment, work))
             .Concat(moment.Owed().Select(debt => debt.Work.UndoneBy!)).Distinct().ToList();
         var toCome = there.Concat(back).Concat(there.Where(work => work.IsReturned).Select(work => work.UndoneBy!)).Distinct().ToList();
-
-        var ready = there.Where(work => motion.Can(moment, work))
-            .Select(work => (Work: work, Harm: Harm(moment, work, there))).ToList();
-        var order = new List<Work>();
-        Add(order, ready.Where(entry => entry.Harm == 0).Select(entry => entry.Work), work => ThereKey(moment, work));
-
         var stuck = there.Where(work => ready.All(entry => entry.Work != work)).OrderBy(work => ThereKey(moment, work)).ToList();
         var helpers = Helpers(moment, stuck);
-        Add(order, helpers.Where(work => Harm(moment, work, toCome) == 0), null);
+        foreach (var work in helpers)
+            if (Harm(moment, work, toCome) == 0) yield return work;
 
         var returning = back.Where(work => motion.Can(moment, work))
-            .Select(work => (Work: work, Harm: Harm(moment, work, toCome))).ToList();
-        Add(order, returning.Where(entry => entry.Harm == 0).Select(entry => entry.Work), work => BackKey(moment, work));
-        Add(order, ready.OrderBy(entry => entry.Harm).Select(entry => entry.Work), null);
-        Add(order, helpers, null);
-        if (there.Count == 0) Add(order, Helpers(moment, back.Where(work => returning.All(entry => entry.Work != work)).OrderBy(work => BackKey(moment, work))), null);
-        if (there.Count == 0 && back.Count == 0) Add(order, EndHelpers(moment), null);
-        Add(order, returning.OrderBy(entry => entry.Harm).Select(entry => entry.Work), null);
-        return order;
+            .Select(work => (Work: work, Harm: Harm(moment, work, toCome), Key: BackKey(moment, work))).OrderBy(entry => entry.Key).ToList();
+        foreach (var (work, harm, _) in returning)
+            if (harm == 0) yield return work;
+        foreach (var (work, _, _) in ready.OrderBy(entry => entry.Harm)) yield return work;
+        foreach (var work in helpers) yield return work;
+        if (there.Count == 0)
+        {
+            var waiting = back.Where(work => returning.All(entry => entry.Work != work)).OrderBy(work => BackKey(moment, work));
+            foreach (var work in back.Count == 0 ? EndHelpers(moment) : Helpers(moment, waiting)) yield return work;
+        }
+        foreach (var (work, _, _) in returning.OrderBy(entry => entry.Harm)) yield return work;
     }
 
     private static bool IsStillDue(Moment moment, Work work) => work.IsDue && moment.Times(work) == 0;
-
-    private static void Add(List<Work> order, IEnumerable<Work> works, Func<Work, Key>? key)
-    {
-        foreach (var work in key is null ? works : works.OrderBy(key))
-            if (!order.Contains(work)) order.Add(work);
-    }
 
     // What serves one step of the way back is undone right after it, so that it takes nothing from the others.
     private static int Harm(Moment moment, Work work, IReadOnlyList<Work> toCome) =>

@@ -44,7 +44,7 @@ internal sealed class Questioner
         var level = _beliefs.Available(atom);
         if (level is not (Assurance.No or Assurance.Sure))
             foreach (var (_, readings) in _settling.Of(atom))
-                Add(readings, Urgency.Work, new Wording(units => $"whether this is needed: {name.In(units)}"), step);
+                Add(readings, Urgency.Work, new Wording(units => $"whether this is needed: {name.In(units)}"), (0, step), step);
         foreach (var source in _beliefs.Network.RecordsAbout(step))
         {
             var (record, index) = (source.Record, source.Index);
@@ -52,16 +52,16 @@ internal sealed class Questioner
             switch (source.Effect.Conclusion)
             {
                 case Conclusion.Figure figure when IsAbout(record, figure.Step, step):
-                    AskFigure(new FactKey(record.Binding.Part(figure.Slot), figure.Fact), step, new Wording(units => $"a figure for: {name.In(units)}"));
+                    AskFigure(new FactKey(record.Binding.Part(figure.Slot), figure.Fact), step, new Wording(units => $"a figure for: {name.In(units)}"), (1, step));
                     continue;
                 case Conclusion.Check check when IsAbout(record, check.Step, step) && check.Limits.Evaluate(_beliefs, record.Binding) == Truth.Unknown:
-                    Add(check.Limits.Reads(record.Binding, _beliefs.PartsOf), Urgency.Other, new Wording(units => $"a check at: {name.In(units)}"), step);
+                    Add(check.Limits.Reads(record.Binding, _beliefs.PartsOf), Urgency.Other, new Wording(units => $"a check at: {name.In(units)}"), (2, step), step);
                     break;
             }
             var unknown = UnknownReads(record);
             if (unknown.Count == 0) continue;
             var (urgency, matter) = Matter(source, name);
-            Add(unknown, urgency, matter, step);
+            Add(unknown, urgency, matter, (source.Effect.Conclusion!, step), step);
         }
     }
 
@@ -92,10 +92,10 @@ internal sealed class Questioner
             {
                 if (option.Option?.If is not { } condition || condition.Evaluate(_beliefs, rule.Binding) != Truth.Unknown) continue;
                 var text = new Wording(option.Option.Text, _beliefs, rule.Binding);
-                Add(condition.Reads(rule.Binding, _beliefs.PartsOf), Urgency.Work, new Wording(units => $"whether this way is open: {text.In(units)}"), null);
+                Add(condition.Reads(rule.Binding, _beliefs.PartsOf), Urgency.Work, new Wording(units => $"whether this way is open: {text.In(units)}"), option, null);
             }
             foreach (var (_, readings) in _settling.Of(open))
-                Add(readings, Urgency.Work, new Wording($"whether this comes up: {Words.Choice(key)}"), null);
+                Add(readings, Urgency.Work, new Wording($"whether this comes up: {Words.Choice(key)}"), key, null);
         }
     }
 
@@ -103,7 +103,7 @@ internal sealed class Questioner
     {
         foreach (var source in held)
             foreach (var (_, readings) in _settling.Of(source))
-                Add(readings, Urgency.Work, new Wording(units => $"whether this is done: {HoldFinder.What(_beliefs, source).In(units)}"), null);
+                Add(readings, Urgency.Work, new Wording(units => $"whether this is done: {HoldFinder.What(_beliefs, source).In(units)}"), source, null);
     }
 
     private void AskOfTheWhole()
@@ -114,7 +114,7 @@ internal sealed class Questioner
             var binding = source.Record.Binding;
             if (source.Effect.Conclusion is Conclusion.Know know)
             {
-                AskFigure(new FactKey(binding.Part(know.Slot), know.Fact), null, new Wording("the job has to know it"));
+                AskFigure(new FactKey(binding.Part(know.Slot), know.Fact), null, new Wording("the job has to know it"), 3);
                 continue;
             }
             var unknown = UnknownReads(source.Record);
@@ -130,17 +130,17 @@ internal sealed class Questioner
                 Conclusion.Tool tool => (Urgency.Other, About("a tool", tool.Text, source)),
                 _ => ((Urgency?)null, (Wording?)null),
             };
-            if (urgency is { } asked) Add(unknown, asked, matter!, null);
+            if (urgency is { } asked) Add(unknown, asked, matter!, source.Effect.Conclusion!, null);
         }
     }
 
     // Estimates and assumptions are asked again: a figure is not tightened to a guess.
-    private void AskFigure(FactKey key, Step? step, Wording matter)
+    private void AskFigure(FactKey key, Step? step, Wording matter, object subject)
     {
         if (_beliefs.SourceOf(key) >= Source.Stated) return;
         var reading = new Reading.OfFact(key);
-        if (key.Fact.IsDerived) Add([reading], Urgency.Figure, matter, step);
-        else Note(reading, Urgency.Figure, matter, step);
+        if (key.Fact.IsDerived) Add([reading], Urgency.Figure, matter, subject, step);
+        else Note(reading, Urgency.Figure, matter, subject, step);
     }
 
     private List<Reading> UnknownReads(Record record)
@@ -151,15 +151,15 @@ internal sealed class Questioner
         return reads;
     }
 
-    private void Add(IEnumerable<Reading> readings, Urgency urgency, Wording matter, Step? step)
+    private void Add(IEnumerable<Reading> readings, Urgency urgency, Wording matter, object subject, Step? step)
     {
-        foreach (var reading in _openness.Behind(readings)) Note(reading, urgency, matter, step);
+        foreach (var reading in _openness.Behind(readings)) Note(reading, urgency, matter, subject, step);
     }
 
-    private void Note(Reading reading, Urgency urgency, Wording matter, Step? step)
+    private void Note(Reading reading, Urgency urgency, Wording matter, object subject, Step? step)
     {
         if (!_inquiries.TryGetValue(reading, out var inquiry)) _inquiries[reading] = inquiry = new Inquiry(reading);
-        inquiry.Add(urgency, matter, step);
+        inquiry.Add(urgency, matter, subject, step);
     }
 
     private static bool IsAbout(Record record, int slot, Step step) => slot >= 0 && record.Binding.Step(slot).Equals(step);

@@ -20,6 +20,7 @@ internal sealed class Reasons(BeliefState beliefs)
         {
             Mechanism.Undo => ("put back", step is null ? new Wording("") : new Wording(units => $"It undoes \"{Words.Instruction(beliefs, step, units)}\".")),
             Mechanism.Start => ("starting state", step is null ? new Wording("") : SoThat(step)),
+            Mechanism.Find => ("find out", new Wording("It is not known, and the plan hangs on it.")),
             Mechanism.Arrival => ("state on arrival", new Wording("It is not in its normal state on arrival.")),
             _ => ("needed", Wanted(record)),
         };

@@ -117,7 +117,8 @@ internal sealed class Bench
     public static Conclusion Stop() => new Conclusion.Stop(Say("stop")) { IfUnknown = IfUnknown.Do };
 
     public static Conclusion OneOf(params Conclusion[][] options) => new Conclusion.OneOf(
-        [.. options.Select((then, i) => new Option(Say($"way {i}"), i, null, then, default))]) { IfUnknown = IfUnknown.BehindCheck };
+        [.. options.Select((then, i) => new Option(Say($"way {i}"), i, null, then, default))])
+    { IfUnknown = IfUnknown.BehindCheck };
 
     public Vocabulary Vocabulary() => new(
         [Root, Vehicle, Box, Crate, Lid], [Place, Mark], [], [Covers, Joins], _operations, [], [Job], ["bay", "under"], ["load"]);

@@ -165,6 +165,9 @@ internal sealed class NaiveInference
                 foreach (var ((on, aspect), state) in _situation.States)
                     if (on == part && state != aspect.Normal && !aspect.IsMark)
                         Follow("Arrival", part, [atom], new Atom.Wanted(part, aspect, StateSet.Of(aspect.Normal)));
+                foreach (var name in _situation.Vocabulary.Facts.Where(fact => part.Kind.IsA(fact.Kind)).Select(fact => fact.FindOperation).OfType<string>().Distinct())
+                    if (_situation.Vocabulary.Operations.TryGetValue(name, out var find) && part.Kind.IsA(find.On))
+                        Follow("Find", part, [atom], new Atom.Occurs(new Step(find, part)));
                 break;
             case Atom.Wanted(var part, var aspect, var states) when !states.Has(_situation.StateNow(part, aspect)):
                 var ways = Ways(part, aspect, states);

@@ -118,7 +118,7 @@ internal static class GivenLanguage
 
     /// <summary>What is complained about, as people see it.</summary>
     public static string Complaints(string more) =>
-        string.Concat(Compile(more).Bag.Ordered().Where(d => d.Span.File?.Path == "more.yaml").Select(d => d.ToSnippet() + "\n"));
+        string.Join('\n', Compile(more).Bag.Ordered().Where(d => d.Span.File?.Path == "more.yaml").Select(d => d.ToSnippet().TrimEnd('\n')));
 
     public static string RuleText(string variables, string when, string then) => $$"""
         rules:

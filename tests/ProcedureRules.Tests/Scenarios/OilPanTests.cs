@@ -17,8 +17,8 @@ public class OilPanTests
     [InlineData("steady_vehicle(vehicle)", "raise_engine(engine)")]
     [InlineData("remove_fan(fan)", "raise_engine(engine)")]
     [InlineData("remove_starter(starter)", "remove_dust_cover(dust_cover)")]
-    [InlineData("remove_dust_cover(dust_cover)", "lower_pan(oil_pan)")]
-    [InlineData("raise_engine(engine)", "lower_pan(oil_pan)")]
+    [InlineData("remove_dust_cover(dust_cover)", "drop_pan(oil_pan)")]
+    [InlineData("raise_engine(engine)", "drop_pan(oil_pan)")]
     [InlineData("disconnect_ground(battery)", "remove_starter(starter)")]
     [InlineData("fit_starter(starter)", "connect_ground(battery)")]
     public void Plan_OfTheDemo_KeepsTheOrderOfTheTrade(string first, string second)
@@ -37,7 +37,7 @@ public class OilPanTests
     public void Plan_OfARaisedEngine_BlocksItBeforeAnyoneReachesIn()
     {
         Assert.True(NumberOf("raise_engine(engine)") < NumberOf("block_engine(engine)"));
-        Assert.True(NumberOf("block_engine(engine)") < NumberOf("lower_pan(oil_pan)"));
+        Assert.True(NumberOf("block_engine(engine)") < NumberOf("drop_pan(oil_pan)"));
     }
 
     [Fact]

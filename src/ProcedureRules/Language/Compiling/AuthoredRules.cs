@@ -31,7 +31,7 @@ internal sealed class AuthoredRules(CompilerContext context)
         return rule.Build(declared.Pack, because, declared.Basis);
     }
 
-    public bool Declare(IReadOnlyList<(YamlScalar Name, Snippet Sort)> variables, Scope scope)
+    public bool Declare(IReadOnlyList<(YamlScalar Name, Snippet Sort)> variables, RuleScope scope)
     {
         var isWhole = true;
         foreach (var (name, sort) in variables)

@@ -86,13 +86,19 @@ internal sealed class CellCompiler(CompilerContext context, RuleParts rule)
 
         var occurs = input.Fact.Plausible ?? Quantity.Anything(range.Dimension);
         var isLast = range.High >= occurs.High;
-        if (range.Low > occurs.Low) Compare(input, written, ">=", Quantity.Point(range.Low, range.Dimension));
-        if (!isLast) Compare(input, written, "<", Quantity.Point(range.High, range.Dimension));
+        var isFirst = range.Low <= occurs.Low;
+        if (isFirst && !isLast) Compare(input, written, "<", Quantity.Point(range.High, range.Dimension));
+        else if (!isFirst && isLast) Compare(input, written, ">=", Quantity.Point(range.Low, range.Dimension));
+        else if (!isFirst) Add(input, written, syntax => new Conjunction(
+            Comparison(syntax, input, ">=", Quantity.Point(range.Low, range.Dimension)), Comparison(syntax, input, "<", Quantity.Point(range.High, range.Dimension))));
         return TableCell.Any with { Low = range.Low, High = range.High, IsHighOut = !isLast };
     }
 
     private void Compare(TableInput input, Snippet written, string symbol, Quantity bound) =>
-        Add(input, written, syntax => new QuantityComparison(syntax, symbol, new FactQuantity(input.Slot, input.Fact), new ConstantQuantity(bound)));
+        Add(input, written, syntax => Comparison(syntax, input, symbol, bound));
+
+    private static QuantityComparison Comparison(Expression syntax, TableInput input, string symbol, Quantity bound) =>
+        new(syntax, symbol, new FactQuantity(input.Slot, input.Fact), new ConstantQuantity(bound));
 
     private void Add(TableInput input, Snippet written, Func<Expression, TruthNode> make)
     {

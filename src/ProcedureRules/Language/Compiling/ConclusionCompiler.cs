@@ -9,7 +9,7 @@ namespace ProcedureRules.Language.Compiling;
 /// <summary>Compiles the conclusions of a rule, each by its keyword.</summary>
 internal sealed class ConclusionCompiler(CompilerContext context, RuleParts rule, IfUnknown ofRule)
 {
-    private readonly Scope _scope = rule.Scope;
+    private readonly RuleScope _scope = rule.Scope;
 
     public Conclusion? Compile(ConclusionDeclaration declared, bool isWithinOption = false)
     {

@@ -72,6 +72,8 @@ internal sealed class ExpressionChecker(Resolver names)
             names.Report(Messages.PartAsValue(names.Span(name), name.Text));
         else if (due is { IsWords: true, IsYesNo: false })
             names.Report(Messages.UnknownWord(names.Span(name), name.Text, due.Words));
+        else if (names.Context.Vocabulary.Facts.Any(fact => fact.Type.Words.Contains(name.Text)))
+            names.Report(Messages.WordAlone(names.Span(name), name.Text));
         else
             names.Unknown(name, "value", names.Scope.Variables.Select(v => v.Name).Concat(names.Context.Vocabulary.Kinds.Keys));
         return null;
@@ -154,10 +156,10 @@ internal sealed class ExpressionChecker(Resolver names)
 
     private Comparison? IsQuantity(Expression.Is test, QuantityNode left)
     {
-        if (Quantity(test.Right) is not { } right) return null;
-        if (!DimensionRules.AreComparable(left.Dimension, right.Dimension))
+        if (Check(test.Right, null) is not { } side) return null;
+        if (side is not QuantityNode right || !DimensionRules.AreComparable(left.Dimension, right.Dimension))
         {
-            Mismatch(test, "compare", left, right, test.Left, test.Right);
+            Mismatch(test, "compare", left, side, test.Left, test.Right);
             return null;
         }
 

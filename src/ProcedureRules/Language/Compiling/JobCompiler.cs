@@ -33,7 +33,7 @@ internal sealed class JobCompiler(CompilerContext context)
 
     private static RuleParts Asked(JobDefinition job, Kind kind, string name)
     {
-        var scope = new Scope(job.Pack);
+        var scope = new RuleScope(job.Pack);
         scope.Add("it", Sort.Part, kind);
         var main = new RuleParts(name, scope, job.Span);
         main.Patterns.Add(new(new(PredicateSort.Job, job.Name), 0, -1, $"job {job.Name}"));

@@ -24,6 +24,6 @@ internal sealed class NothingKnown : IBeliefs
     public IReadOnlyList<Part> PartsOf(Kind kind) => [new(kind.Name, kind)];
 
     /// <summary>A part for each part variable, and nothing for steps, which expressions never read.</summary>
-    public static Binding Bind(Scope scope) =>
+    public static Binding Bind(RuleScope scope) =>
         new([.. scope.Variables.Select(variable => variable.Kind is { } kind ? (object)new Part(variable.Name, kind) : variable)]);
 }

@@ -12,13 +12,13 @@ internal sealed class OperationCompiler(CompilerContext context)
 
     public IEnumerable<CompiledRule> Compile(Operation operation)
     {
-        var scope = new Scope(operation.Pack);
+        var scope = new RuleScope(operation.Pack);
         scope.Add("it", Sort.Part, operation.On);
         scope.Add("step", Sort.Step, null);
         var main = new RuleParts($"operation {operation.Name}", scope, operation.Span);
         main.Patterns.Add(new(new(PredicateSort.Does, operation.Name), Step, -1, operation.Name));
         main.Patterns.Add(new(new(PredicateSort.On), Step, It, operation.Name));
-        var because = operation.Because is { } reason ? new TemplateCompiler(context, Scope.OfIt(operation.Pack, operation.On)).Compile(reason) : null;
+        var because = operation.Because is { } reason ? new TemplateCompiler(context, RuleScope.OfIt(operation.Pack, operation.On)).Compile(reason) : null;
         var rules = new PartRules(context, main, operation.Pack, because, operation.Basis);
         foreach (var need in Needs(operation))
             rules.Add($"need {need.Condition.Text}", (_, c) => c.StateOf(need.Condition) is { } state ? new Conclusion.Need(Step, state) { IfUnknown = IfUnknown.BehindCheck } : null, need.Condition.Span);

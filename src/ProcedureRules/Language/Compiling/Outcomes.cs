@@ -6,7 +6,7 @@ using ProcedureRules.Packs;
 namespace ProcedureRules.Language.Compiling;
 
 /// <summary>Finds conditions that can never hold, and those that always do, from the ranges that facts are declared with.</summary>
-internal sealed class Outcomes(CompilerContext context, Scope scope)
+internal sealed class Outcomes(CompilerContext context, RuleScope scope)
 {
     /// <summary>Whether a condition can hold at all; if not, an error says so. What always holds is a warning.</summary>
     public bool CanHold(Test test, TruthNode node, Resolver names, Func<SourceSpan, string, Diagnostic> never)

@@ -5,11 +5,11 @@ using ProcedureRules.Packs;
 namespace ProcedureRules.Language.Compiling;
 
 /// <summary>Finds what the names in one snippet stand for; says what is wrong with a name where it stands.</summary>
-internal sealed class Resolver(CompilerContext context, Scope scope, Snippet snippet)
+internal sealed class Resolver(CompilerContext context, RuleScope scope, Snippet snippet)
 {
     public CompilerContext Context { get; } = context;
 
-    public Scope Scope { get; } = scope;
+    public RuleScope Scope { get; } = scope;
 
     public Snippet Snippet { get; } = snippet;
 
@@ -44,7 +44,8 @@ internal sealed class Resolver(CompilerContext context, Scope scope, Snippet sni
     public Variable? Step(Expression.Name name)
     {
         if (Scope.Find(name.Text) is { Sort: Sort.Step } step) return step;
-        Report(Messages.NotAStep(Span(name), name.Text, Scope.Steps.Select(v => v.Name)));
+        if (Scope.Find(name.Text) is not null || Context.Vocabulary.Kinds.ContainsKey(name.Text)) Report(Messages.PartInsteadOfStep(Span(name), name.Text));
+        else Report(Messages.NotAStep(Span(name), name.Text, Scope.Steps.Select(v => v.Name)));
         return null;
     }
 

@@ -5,11 +5,11 @@ using ProcedureRules.Packs;
 namespace ProcedureRules.Language.Compiling;
 
 /// <summary>A rule while it is being put together.</summary>
-internal sealed class RuleParts(string name, Scope scope, SourceSpan span)
+internal sealed class RuleParts(string name, RuleScope scope, SourceSpan span)
 {
     public string Name { get; } = name;
 
-    public Scope Scope { get; } = scope;
+    public RuleScope Scope { get; } = scope;
 
     public SourceSpan Span { get; } = span;
 

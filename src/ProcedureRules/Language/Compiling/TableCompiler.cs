@@ -26,7 +26,7 @@ internal sealed class TableCompiler(CompilerContext context, AuthoredRules autho
         return [.. rows.Select(row => row!.Value.Rule)];
     }
 
-    private TableInput? Input(Snippet snippet, Scope scope)
+    private TableInput? Input(Snippet snippet, RuleScope scope)
     {
         if (Path(snippet, scope) is not { } found) return null;
         if (!found.Fact.Type.IsText && !found.Fact.IsDemand) return new(found.Part.Slot, found.Fact, snippet);
@@ -34,7 +34,7 @@ internal sealed class TableCompiler(CompilerContext context, AuthoredRules autho
         return null;
     }
 
-    private (Variable Part, FactDefinition Fact)? Path(Snippet snippet, Scope scope) =>
+    private (Variable Part, FactDefinition Fact)? Path(Snippet snippet, RuleScope scope) =>
         Parser.Path(snippet, context.Bag) is { } path ? new Resolver(context, scope, snippet).Fact(path) : null;
 
     private bool NoMoments(TableDeclaration table, RuleParts head)

@@ -9,7 +9,7 @@ using ProcedureRules.Quantities;
 namespace ProcedureRules.Language.Compiling;
 
 /// <summary>Checks texts with expressions in braces and makes what renders them.</summary>
-internal sealed class TemplateCompiler(CompilerContext context, Scope scope)
+internal sealed class TemplateCompiler(CompilerContext context, RuleScope scope)
 {
     /// <summary>What stands for a value that nobody knows; a text never makes one up.</summary>
     public const string NotKnown = "(not known: ask)";

@@ -1,5 +1,6 @@
-using ProcedureRules.Packs;
+using ProcedureRules.Diagnostics;
 using ProcedureRules.Language.Syntax;
+using ProcedureRules.Packs;
 
 namespace ProcedureRules.Language.Compiling;
 
@@ -9,9 +10,9 @@ internal sealed class TextCompiler(CompilerContext context)
     private Vocabulary Vocabulary => context.Vocabulary;
 
     /// <summary>The scope of texts and states about a relation: its two parts are <c>a</c> and <c>b</c>.</summary>
-    public static Scope OfRelation(Relation relation)
+    public static RuleScope OfRelation(Relation relation)
     {
-        var scope = new Scope(relation.Pack) { TakesKinds = false };
+        var scope = new RuleScope(relation.Pack) { TakesKinds = false };
         scope.Add("a", Sort.Part, relation.First);
         scope.Add("b", Sort.Part, relation.Second);
         return scope;
@@ -42,10 +43,19 @@ internal sealed class TextCompiler(CompilerContext context)
                 if (Parser.Expression(snippet, context.Bag) is { } expression) new Resolver(context, OfRelation(relation), snippet).State(expression);
         }
 
-        return Collect(Vocabulary.Relations.Values, relation => new TemplateCompiler(context, OfRelation(relation)).Compile(new Snippet(relation.Text)));
+        return Collect(Vocabulary.Relations.Values, Sentence);
     }
 
-    private Template? OfIt(Snippet text, string pack, Kind kind) => new TemplateCompiler(context, Scope.OfIt(pack, kind)).Compile(text);
+    // The text of a relation has lost its place in the file; what is wrong with it is told at the relation.
+    private Template? Sentence(Relation relation)
+    {
+        var found = new DiagnosticBag();
+        var template = new TemplateCompiler(new(context.Packs, context.Functions, found), OfRelation(relation)).Compile(new Snippet(relation.Text));
+        context.Bag.AddRange(found.Ordered().Select(diagnostic => diagnostic with { Span = relation.Span }));
+        return template;
+    }
+
+    private Template? OfIt(Snippet text, string pack, Kind kind) => new TemplateCompiler(context, RuleScope.OfIt(pack, kind)).Compile(text);
 
     private static Dictionary<T, Template> Collect<T>(IEnumerable<T> items, Func<T, Template?> compile)
         where T : class

@@ -13,7 +13,7 @@ internal sealed class WhileCompiler(CompilerContext context)
     {
         foreach (var snippet in conditions)
         {
-            var scope = new Scope(aspect.Pack);
+            var scope = new RuleScope(aspect.Pack);
             scope.Add("it", Sort.Part, aspect.Kind);
             if (Parser.Expression(snippet, context.Bag) is not { } expression) continue;
             if (new Resolver(context, scope, snippet).State(expression) is not { } found) continue;

@@ -23,7 +23,7 @@ internal static class ConditionParser
         var condition = tokens switch
         {
             { Current.Kind: TokenKind.Name } when tokens.IsWord("job") && tokens.Ahead(1).Kind == TokenKind.Name => Job(tokens),
-            { Current.Kind: TokenKind.Name } when tokens.Ahead(1) is { Kind: TokenKind.Name } verb && Verbs.TryGetValue(verb.Text, out var sort) => OfStep(tokens, sort),
+            { Current: { Kind: TokenKind.Name, Text: not "not" } } when tokens.Ahead(1) is { Kind: TokenKind.Name } verb && Verbs.TryGetValue(verb.Text, out var sort) => OfStep(tokens, sort),
             _ => new ExpressionParser(tokens).Parse() is { } expression ? new Condition.Holds(expression) : null,
         };
         return condition is null ? null : condition with { Offset = start, Length = tokens.Previous.End - start };

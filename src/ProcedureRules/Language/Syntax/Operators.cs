@@ -19,7 +19,7 @@ internal static class Operators
     ];
 
     /// <summary>Words of the language that cannot name a variable.</summary>
-    public static readonly IReadOnlyList<string> Keywords = ["or", "and", "not", "is", "is_not", "yes", "no"];
+    public static readonly IReadOnlyList<string> Keywords = ["or", "and", "not", "is", "is_not", "yes", "no", "job"];
 
     public static string Text(BinaryOperator op) => Rows[(int)op].Text;
 

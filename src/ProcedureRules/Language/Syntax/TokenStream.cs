@@ -51,6 +51,8 @@ internal sealed class TokenStream(Snippet snippet, List<Token> tokens, Diagnosti
         var span = Snippet.SpanOf(token.Offset, token.Length);
         if (token.Kind == TokenKind.Symbol && Operators.Ours(token.Text) is { } ours)
             Fail(Messages.ForeignOperator(span, token.Text, ours));
+        else if (DecimalComma(token) is { } written)
+            Fail(Messages.DecimalComma(span, written));
         else if (token.Kind == TokenKind.Name && _next > 0 && Previous is { Kind: TokenKind.Figure } figure && char.IsAsciiDigit(figure.Text[^1]))
             Fail(Messages.UnknownUnit(span, token.Text, UnitTable.Nearest(token.Text)));
         else
@@ -61,6 +63,12 @@ internal sealed class TokenStream(Snippet snippet, List<Token> tokens, Diagnosti
     {
         if (!HasFailed) bag.Add(diagnostic);
         HasFailed = true;
+    }
+
+    private string? DecimalComma(Token token)
+    {
+        if (token.Text != "," || Previous.Kind != TokenKind.Figure || Previous.End != token.Offset || Ahead(1) is not { Kind: TokenKind.Figure } next) return null;
+        return next.Offset == token.End && char.IsAsciiDigit(next.Text[0]) ? $"{Previous.Text}.{next.Text}" : null;
     }
 
     private static string Found(Token token) => token.Kind == TokenKind.End ? "the end of the text" : Messages.Quote(token.Text);

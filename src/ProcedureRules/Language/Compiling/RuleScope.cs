@@ -3,7 +3,7 @@ using ProcedureRules.Packs;
 namespace ProcedureRules.Language.Compiling;
 
 /// <summary>The variables of one rule: those that <c>for</c> declares, and one for each kind that a condition names.</summary>
-internal sealed class Scope(string pack)
+internal sealed class RuleScope(string pack)
 {
     private readonly List<Variable> _variables = [];
 
@@ -27,17 +27,17 @@ internal sealed class Scope(string pack)
     }
 
     /// <summary>A scope with the same variables so far, for a rule that may need more of its own.</summary>
-    public Scope Fork()
+    public RuleScope Fork()
     {
-        var fork = new Scope(Pack) { TakesKinds = TakesKinds };
+        var fork = new RuleScope(Pack) { TakesKinds = TakesKinds };
         fork._variables.AddRange(_variables);
         return fork;
     }
 
     /// <summary>The scope of a text or condition about one part, <c>it</c>, in which no kind may be named.</summary>
-    public static Scope OfIt(string pack, Kind kind)
+    public static RuleScope OfIt(string pack, Kind kind)
     {
-        var scope = new Scope(pack) { TakesKinds = false };
+        var scope = new RuleScope(pack) { TakesKinds = false };
         scope.Add("it", Sort.Part, kind);
         return scope;
     }

@@ -1,0 +1,41 @@
+using ProcedureRules.Beliefs;
+using ProcedureRules.Diagnostics;
+using ProcedureRules.Facts;
+using ProcedureRules.Inference;
+using ProcedureRules.Language;
+
+namespace ProcedureRules.Benchmarks;
+
+/// <summary>A generated pack and vehicle, read as an embedder's would be.</summary>
+internal sealed class GeneratedWorld
+{
+    public GeneratedWorld(PackGenerator source)
+    {
+        Source = source;
+        Rules = Load(source);
+        var bag = new DiagnosticBag();
+        Situation = new SheetReader(Rules.Vocabulary, new Dictionary<string, SourceFile>())
+            .Read(new SourceFile("vehicle.yaml", source.Vehicle), null, bag) ?? throw new InvalidOperationException(bag.ToLines());
+    }
+
+    public PackGenerator Source { get; }
+    public RuleBase Rules { get; }
+    public Situation Situation { get; }
+
+    /// <summary>From text to rules ready to run.</summary>
+    public static RuleBase Load(PackGenerator source)
+    {
+        var loaded = ProcedureEngine.Load([new SourceFile("generated.yaml", source.Pack)]);
+        return loaded.Engine?.Rules ?? throw new InvalidOperationException(string.Join('\n', loaded.Diagnostics));
+    }
+
+    /// <summary>From the situation to beliefs, nothing known before.</summary>
+    public BeliefNetwork Believe() => BeliefNetwork.Build(new InferenceSession(Rules).Infer(Situation), new DiagnosticBag())!;
+
+    /// <summary>How many of the rules surely hold: what the baseline must find as well, or the two do not do the same work.</summary>
+    public int CountSure()
+    {
+        var network = Believe();
+        return network.Records.Count(record => record.Effects.Count > 0 && network.Initial.Required(record, 0) == Assurance.Sure);
+    }
+}
