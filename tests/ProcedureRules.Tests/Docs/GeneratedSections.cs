@@ -35,6 +35,7 @@ internal static class GeneratedSections
         .Append(new("conclusions", Conclusions))
         .Append(new("functions", Functions))
         .Append(new("units", Units))
+        .Append(new("a message", () => $"```text\n{CodeExamples.Run(DiagnosticCodes.Find("PR0306")!).ToSnippets()}```\n"))
         .Append(new("messages", DiagnosticTable.Markdown))
         .ToDictionary(entry => entry.Key, entry => entry.Value);
 

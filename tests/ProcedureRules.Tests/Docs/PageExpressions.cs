@@ -5,7 +5,6 @@ using ProcedureRules.Language.Compiling;
 using ProcedureRules.Packs;
 using ProcedureRules.Quantities;
 using Xunit;
-using Scope = ProcedureRules.Language.Compiling.Scope;
 
 namespace ProcedureRules.Tests.Docs;
 
@@ -39,9 +38,9 @@ internal static class PageExpressions
         return page.Situation.StateNow(part, aspect) == aspect.IndexOf(word) ? "yes" : "no";
     }
 
-    private static (Scope Scope, object[] Parts) Parts(Situation situation)
+    private static (RuleScope Scope, object[] Parts) Parts(Situation situation)
     {
-        var scope = new Scope("bottom_end") { TakesKinds = false };
+        var scope = new RuleScope("bottom_end") { TakesKinds = false };
         foreach (var part in situation.Parts) scope.Add(part.Name, Sort.Part, part.Kind);
         return (scope, [.. situation.Parts]);
     }
