@@ -61,6 +61,33 @@ public sealed class PlannerPropertyTests
         Assert.InRange(planned, 40, 100);
     }
 
+    [Property(MaxTest = 100)]
+    public void Plan_SmallBounds_EndsWithinThem(byte[] bytes)
+    {
+        var beliefs = RandomShop.From(bytes).Believe();
+        var options = new PlannerOptions { MostHypotheses = 3, MostDecisions = 1, MostMoments = 5, MostRepeats = 1 };
+
+        var result = Planner.Plan(beliefs, options, TestContext.Current.CancellationToken);
+
+        if (result.Plan is { } plan) Assert.Empty(SimpleReplay.Faults(plan));
+        else Assert.NotEmpty(result.Diagnostics);
+    }
+
+    [Fact]
+    public void Plan_BoundOfMoments_IsSaidAndTheStepsLeftAreNamed()
+    {
+        var options = new PlannerOptions { MostMoments = 3 };
+
+        var diagnostic = Assert.Single(Planner.Plan(Shops.Mounts().Believe(), options, TestContext.Current.CancellationToken).Diagnostics);
+
+        Assert.Equal("PR0703", diagnostic.Code);
+        Assert.Contains("remove_pan(pan)", diagnostic.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Plan_Cancelled_Throws() =>
+        Assert.Throws<OperationCanceledException>(() => Planner.Plan(Shops.Mounts().Believe(), new CancellationToken(true)));
+
     private static string Describe(PlanResult result) => result.Plan is not { } plan
         ? string.Join('\n', result.Diagnostics.Select(diagnostic => diagnostic.ToSnippet()))
         : string.Join('\n', plan.Steps.Select(step =>

@@ -27,9 +27,7 @@ internal sealed class Shop
     private readonly List<Part> _parts = [];
     private readonly List<Observation> _observations = [];
     private readonly List<PartStatement> _statements = [];
-    private readonly List<RelationStatement> _relations = [];
     private readonly Dictionary<(Part, Aspect), int> _states = [];
-    private readonly Dictionary<string, Relation> _relationNames = [];
 
     public Shop()
     {
@@ -121,12 +119,12 @@ internal sealed class Shop
 
     /// <summary>A need of an operation.</summary>
     public Shop Needs(string operation, string path, string states, Test? when = null, IfUnknown ifUnknown = IfUnknown.BehindCheck, (string Path, string States)? at = null) =>
-        AboutStep($"{operation} needs {path} {states}", operation, path, (_, slot) =>
+        AboutStep($"{operation} needs {path} {states}", operation, path, slot =>
             new Conclusion.Need(0, new StateCondition(slot, AspectAt(path), States(AspectAt(path), states))) { IfUnknown = ifUnknown }, when, at);
 
     /// <summary>A conclusion about each step of an operation; slot 0 is the step, 1 its part.</summary>
     public Shop About(string operation, Conclusion conclusion, Test? when = null, (string Path, string States)? at = null) =>
-        AboutStep($"{operation}: {conclusion.GetType().Name} {_rules.Count}", operation, null, (_, _) => conclusion, when, at);
+        AboutStep($"{operation}: {conclusion.GetType().Name} {_rules.Count}", operation, null, _ => conclusion, when, at);
 
     public static Conclusion Caution(string text, Signal signal = Signal.Warning, int step = 0) =>
         new Conclusion.Caution(step, signal, Say(text)) { IfUnknown = IfUnknown.Do };
@@ -181,7 +179,7 @@ internal sealed class Shop
     {
         var job = new JobDefinition { Name = "job", Text = new Snippet("the job"), On = Kind("vehicle") };
         var vocabulary = new Vocabulary(
-            _kinds.Values, _aspects, _facts, _relationNames.Values, _operations.Values, [], [job], ["bay", "under", "bench"], []);
+            _kinds.Values, _aspects, _facts, [], _operations.Values, [], [job], ["bay", "under", "bench"], []);
         var rules = new RuleBase
         {
             Packs = [],
@@ -201,7 +199,6 @@ internal sealed class Shop
             Vocabulary = vocabulary,
             Parts = _parts,
             PartStatements = _statements,
-            Relations = _relations,
             Observations = _observations,
             States = _states,
             Jobs = [new JobRequest(job, Vehicle)],
@@ -281,14 +278,14 @@ internal sealed class Shop
     private static (string, string) Split(string path) => (path[..path.IndexOf('.', StringComparison.Ordinal)], path[(path.IndexOf('.', StringComparison.Ordinal) + 1)..]);
 
     // Slot 0 the step, 1 its part, 2 the part of a path on another kind.
-    private Shop AboutStep(string name, string operation, string? path, Func<CompiledRule?, int, Conclusion> conclude, Test? when, (string Path, string States)? at)
+    private Shop AboutStep(string name, string operation, string? path, Func<int, Conclusion> conclude, Test? when, (string Path, string States)? at)
     {
         var on = _operations[operation].On;
         var variables = new List<Variable> { new("s", Sort.Step, null, 0), new("it", Sort.Part, on, 1) };
         var patterns = new List<Pattern> { new(new Predicate(PredicateSort.Does, operation), 0, -1, operation), new(new Predicate(PredicateSort.On), 0, 1, operation) };
         var slot = path is null ? 1 : SlotOf(path, on, variables, patterns);
         var moments = at is { } moment ? new List<StateCondition> { new(SlotOf(moment.Path, on, variables, patterns), AspectAt(moment.Path), States(AspectAt(moment.Path), moment.States)) } : [];
-        return AddRule(name, variables, patterns, conclude(null, slot), when, moments);
+        return AddRule(name, variables, patterns, conclude(slot), when, moments);
     }
 
     private int SlotOf(string path, Kind on, List<Variable> variables, List<Pattern> patterns)
