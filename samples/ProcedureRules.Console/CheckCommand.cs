@@ -7,7 +7,7 @@ internal static class CheckCommand
 {
     public static Command Create(HostConsole console)
     {
-        var folder = new Argument<string?>("DIR") { Description = "folder of packs (default: the shipped ones)", Arity = ArgumentArity.ZeroOrOne };
+        var folder = PathArgument.Optional("DIR", "folder of packs (default: the shipped ones)");
         var command = new Command(
             "check",
             """

@@ -8,7 +8,7 @@ internal static class FactsCommand
 {
     public static Command Create(HostConsole console)
     {
-        var order = new Argument<string>("JOB.yaml") { Description = "work order" };
+        var order = PathArgument.Required("JOB.yaml", "work order");
         var units = UnitsOption.Create();
         var options = new OrderOptions();
         var command = new Command(

@@ -8,7 +8,7 @@ internal static class PlanCommand
 {
     public static Command Create(HostConsole console)
     {
-        var order = new Argument<string?>("JOB.yaml") { Description = "work order (default: the demo job)", Arity = ArgumentArity.ZeroOrOne };
+        var order = PathArgument.Optional("JOB.yaml", "work order (default: the demo job)");
         var format = new Option<string>("--format") { Description = "text for people, JSON for programs", DefaultValueFactory = _ => "text" };
         format.AcceptOnlyFromAmong("text", "json");
         var units = UnitsOption.Create();

@@ -9,7 +9,7 @@ internal static class WhyCommand
 {
     public static Command Create(HostConsole console)
     {
-        var order = new Argument<string>("JOB.yaml") { Description = "work order" };
+        var order = PathArgument.Required("JOB.yaml", "work order");
         var item = new Argument<string>("STEP-OR-ITEM") { Description = "a step by number or id, a fact by path, or words of a caution, check, tool or supply" };
         var units = UnitsOption.Create();
         var options = new OrderOptions();

@@ -106,7 +106,8 @@ public static class PlanText
     {
         if (plan.Choices.Count == 0) return;
         writer.Heading("Ways chosen");
-        foreach (var choice in plan.Choices)
+        // The same way often serves several wants: it is told once.
+        foreach (var choice in plan.Choices.DistinctBy(choice => choice.Ways[choice.Taken].Text.In(units)))
         {
             writer.Write("  ", $"{choice.Text.In(units)}: {choice.Ways[choice.Taken].Text.In(units)}");
             foreach (var way in choice.Ways)

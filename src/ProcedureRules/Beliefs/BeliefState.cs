@@ -85,7 +85,7 @@ public sealed class BeliefState : IBeliefs
     public Value Fact(Part part, FactDefinition fact) =>
         _nodes.Of(new FactKey(part, fact)) is var index and >= 0 ? _labels.Facts[index].Value : Value.Unknown(fact);
 
-    /// <summary>The least value that satisfies every demand of at least so much: from what is surely demanded to what may be.</summary>
+    /// <inheritdoc/>
     public Quantity Demanded(Part part, FactDefinition fact) => _nodes.Of(new FactKey(part, fact)) is var index and >= 0
         ? _labels.Demands[index].Demanded
         : new DemandMerge(fact).ToLabel().Demanded;
@@ -110,6 +110,12 @@ public sealed class BeliefState : IBeliefs
         propagation.Run();
         return state;
     }
+
+    /// <summary>How firmly an atom is stated, without any record.</summary>
+    internal Assurance Stated(Atom atom) => _nodes.Of(atom) is var index and >= 0 ? _labels.Inputs[index].Level : Assurance.No;
+
+    /// <summary>Where the statements on an atom come from.</summary>
+    internal Source SourceOf(Atom atom) => _nodes.Of(atom) is var index and >= 0 ? _labels.Inputs[index].Source : Source.None;
 
     internal RecordLabel LabelOf(Record record) => _labels.Records[_nodes.Of(record)];
 

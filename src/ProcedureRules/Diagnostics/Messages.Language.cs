@@ -137,7 +137,8 @@ internal static partial class Messages
     public static Diagnostic TextCompared(SourceSpan span) =>
         WrongTypeCode.At(span, "a free text is shown and never reasoned with; declare the words that it can be");
 
-    public static Diagnostic ListAlone(SourceSpan span) => WrongTypeCode.At(span, "a list of words stands only right of 'is'");
+    public static Diagnostic WordsForFigure(SourceSpan span, string found) =>
+        WrongTypeCode.At(span, $"{found} is never one of some words; write a figure or a range, as in 'is 1..2 in'");
 
     public static Diagnostic StateInExpression(SourceSpan span, string path) => WrongTypeCode
         .At(span, $"{Quote(path)} is a state, which changes during the work, and cannot stand inside an expression")

@@ -184,6 +184,9 @@ internal static partial class Messages
     public static Diagnostic Contradiction(SourceSpan span, string what, SourceSpan first) => NeverCode
         .At(span, $"this and another condition on {Quote(what)} cannot hold together, so the rule can never fire").Note("the other is here", first);
 
+    public static Diagnostic StepNeverIs(SourceSpan span, string first, string second, SourceSpan firstSpan) => NeverCode
+        .At(span, $"no step is both {Quote(first)} and {Quote(second)}, so the rule can never fire").Note("the other is here", firstSpan);
+
     public static Diagnostic AlwaysHolds(SourceSpan span, string condition) =>
         AlwaysCode.At(span, $"{Quote(condition)} always holds and decides nothing", Severity.Warning);
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using ProcedureRules.Spelling;
 
 namespace ProcedureRules.Diagnostics;
 

@@ -1,9 +1,9 @@
 using System.Globalization;
-using ProcedureRules.Diagnostics;
 using ProcedureRules.Facts;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
 using ProcedureRules.Planning;
+using ProcedureRules.Spelling;
 
 namespace ProcedureRules.Explaining;
 

@@ -10,7 +10,7 @@ public interface IBeliefs
     /// <summary>What is held of a fact: merged from all statements and rules.</summary>
     Value Fact(Part part, FactDefinition fact);
 
-    /// <summary>The band that all demands on a fact leave open; unbounded where nothing is demanded.</summary>
+    /// <summary>The least value that satisfies every demand of at least so much on a fact: from what is surely demanded to what may be.</summary>
     Quantities.Quantity Demanded(Part part, FactDefinition fact);
 
     /// <summary>Whether a relation holds.</summary>

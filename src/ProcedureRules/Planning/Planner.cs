@@ -30,7 +30,7 @@ public static class Planner
     private sealed class Attempt(ChoiceBook book, PlannerOptions options, CancellationToken cancellation)
     {
         private readonly List<Diagnostic> _diagnostics = [];
-        private (Decision Decision, IReadOnlyList<Fault> Faults)? _stopped;
+        private readonly List<(Decision Decision, IReadOnlyList<Fault> Faults)> _stopped = [];
 
         public PlanResult Plan(BeliefState beliefs)
         {
@@ -39,7 +39,7 @@ public static class Planner
             {
                 if (decision.Faults.Count > 0)
                 {
-                    _stopped ??= (decision, decision.Faults);
+                    _stopped.Add((decision, decision.Faults));
                     continue;
                 }
                 if (Plan(decision) is { } plan) return new PlanResult(plan, []);
@@ -48,9 +48,17 @@ public static class Planner
 
             // Ways that could not be put in order say more of what is wrong than ways that are forbidden.
             if (_diagnostics.Count > 0) return new PlanResult(null, [.. _diagnostics.Take(1)]);
-            if (_stopped is not { } stopped) return new PlanResult(null, [Messages.NoDecision()]);
-            var draft = new Drafter(stopped.Decision, book, options, cancellation).Stopped(stopped.Faults);
+            if (_stopped.Count == 0) return new PlanResult(null, [Messages.NoDecision()]);
+            var draft = new Drafter(_stopped[0].Decision, book, options, cancellation).Stopped(WhatStops());
             return new PlanResult(PlanValidator.Validate(draft).Plan, []);
+        }
+
+        // What stands against every way is what stops the job; where each way has its own reason, all of them are told.
+        private List<Fault> WhatStops()
+        {
+            var all = _stopped.SelectMany(stopped => stopped.Faults).DistinctBy(fault => fault.Text.ToString()).ToList();
+            var common = all.Where(fault => _stopped.TrueForAll(stopped => stopped.Faults.Any(other => other.Text.ToString() == fault.Text.ToString()))).ToList();
+            return common.Count > 0 ? common : all;
         }
 
         private Plan? Plan(Decision decision)
@@ -69,7 +77,7 @@ public static class Planner
                 }
                 if (PlanFailure.OutOfReach(world) is { Count: > 0 } missing)
                 {
-                    if (isLast) _stopped ??= (decision, missing);
+                    if (isLast) _stopped.Add((decision, missing));
                     continue;
                 }
                 var sequencer = new Sequencer(world, options, cancellation);

@@ -54,6 +54,9 @@ internal sealed class Questioner
                 case Conclusion.Figure figure when IsAbout(record, figure.Step, step):
                     AskFigure(new FactKey(record.Binding.Part(figure.Slot), figure.Fact), step, new Wording(units => $"a figure for: {name.In(units)}"), (1, step));
                     continue;
+                case Conclusion.Wait wait when IsAbout(record, wait.Until, step):
+                    Add(Reads(wait, record), Urgency.Other, new Wording(units => $"how long to wait before: {name.In(units)}"), (3, step), step);
+                    break;
                 case Conclusion.Check check when IsAbout(record, check.Step, step) && check.Limits.Evaluate(_beliefs, record.Binding) == Truth.Unknown:
                     Add(check.Limits.Reads(record.Binding, _beliefs.PartsOf), Urgency.Other, new Wording(units => $"a check at: {name.In(units)}"), (2, step), step);
                     break;
@@ -63,6 +66,13 @@ internal sealed class Questioner
             var (urgency, matter) = Matter(source, name);
             Add(unknown, urgency, matter, (source.Effect.Conclusion!, step), step);
         }
+    }
+
+    private IEnumerable<Reading> Reads(Conclusion.Wait wait, Record record)
+    {
+        foreach (var reading in wait.Least?.Reads(record.Binding, _beliefs.PartsOf) ?? []) yield return reading;
+        foreach (var reading in wait.Most?.Reads(record.Binding, _beliefs.PartsOf) ?? []) yield return reading;
+        if (wait.Since is { } since) yield return new Reading.OfFact(new FactKey(record.Binding.Part(since.Slot), since.Fact));
     }
 
     private (Urgency, Wording) Matter(RecordEffect source, Wording step) => source.Effect.Conclusion switch

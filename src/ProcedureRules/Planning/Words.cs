@@ -49,8 +49,15 @@ internal static partial class Words
             var variable = record.Rule?.Variables.FirstOrDefault(variable => variable.Name == match.Value && variable.Sort == Sort.Part);
             return variable is null ? match.Value : record.Binding.Part(variable.Slot).Text;
         });
-        return Name(Dot().Replace(text, " "));
+        foreach (var (sign, words) in Comparisons) text = text.Replace(sign, words, StringComparison.Ordinal);
+        return Name(Dot().Replace(Demanded().Replace(text, "the $1 demanded"), " "));
     }
+
+    private static readonly (string Sign, string Words)[] Comparisons =
+        [(" <= ", " is at most "), (" >= ", " is at least "), (" < ", " is less than "), (" > ", " is more than "), ("is_not", "is not")];
+
+    [GeneratedRegex(@"demanded\(([^()]*)\)", RegexOptions.CultureInvariant)]
+    private static partial Regex Demanded();
 
     [GeneratedRegex(@"(?<![\w.])[a-z][a-z0-9_]*", RegexOptions.CultureInvariant)]
     private static partial Regex Identifier();

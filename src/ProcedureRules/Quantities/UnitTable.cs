@@ -1,3 +1,4 @@
+using ProcedureRules.Spelling;
 using static ProcedureRules.Quantities.UnitFactors;
 using static ProcedureRules.Quantities.UnitSystem;
 
@@ -169,7 +170,11 @@ public static class UnitTable
     public static string? Nearest(string word)
     {
         ArgumentNullException.ThrowIfNull(word);
-        return NearestName.Of(word, All.SelectMany(u => u.Names));
+        var names = All.SelectMany(unit => unit.Names).ToList();
+        if (names.Contains(word, StringComparer.Ordinal)) return null;
+
+        // A single letter that is one slip away from everything explains nothing.
+        return NearestName.Find(word, names.Where(name => name.Length > 1 || name.Equals(word, StringComparison.OrdinalIgnoreCase)));
     }
 
     internal static string? PrefixOf(Dimension dimension) => dimension switch

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using ProcedureRules.Diagnostics;
+using ProcedureRules.Spelling;
 using ProcedureRules.Yaml;
 
 namespace ProcedureRules.Shapes;

@@ -144,23 +144,25 @@ internal sealed class Completion : IBeliefs
 
     private (Value Merged, Source Rank) Merge(FactKey key)
     {
-        var said = Contributions<Conclusion.Set>(key).Select(c => (c.Value, c.Rank)).ToList();
+        var said = Contributions<Conclusion.Set>(key).Select(c => (c.Value, c.Rank, IsConstant: !c.Conclusion.Value.Reads(new([]), PartsOf).Any())).ToList();
         var known = _random.World.Observations.Where(o => o.Fact == key).ToList();
         var silenced = known.Where(o => o.Value.Contains(Value.Unknown(key.Fact))).Select(o => o.Source).DefaultIfEmpty().Max();
         known.RemoveAll(o => o.Source < silenced || o.Value.Contains(Value.Unknown(key.Fact)));
-        var partial = _partial.Fact(key.Part, key.Fact);
-        var top = known.Where(o => o.Source == known.Max(k => k.Source)).Select(o => o.Value).ToList();
-        Value? common = top.Count == 0 ? null : top.Aggregate((Value?)partial, (a, b) => a?.Intersect(b));
-        foreach (var observation in known)
-            said.Add((common is { } value && observation.Source == known.Max(k => k.Source) ? PointIn(value) : PointIn(observation.Value), observation.Source));
+
+        // What is observed is one figure in all observations that agree, and in what the pack says for good; contradicting ones have each their own.
+        var best = known.Select(o => o.Source).DefaultIfEmpty().Max();
+        var agreeing = known.Where(o => o.Source == best).Select(o => o.Value).Concat(said.Where(s => s.IsConstant && s.Rank == best).Select(s => s.Value)).ToList();
+        var common = agreeing.Count == 0 ? null : agreeing.Aggregate((Value?)agreeing[0], (a, b) => a?.Intersect(b));
+        Value? actual = common is { } value ? PointIn(value) : null;
+        foreach (var o in known) said.Add((o.Source == best && actual is { } point ? point : PointIn(o.Value), o.Source, false));
         var isSureWithout = _partial.Network.RecordsWith<Conclusion.Set>()
             .Any(effect => effect.Effect.Fact == key && _partial.Required(effect.Record, effect.Index) == Assurance.Sure);
         if (known.Count == 0 && (said.Count == 0 || (!isSureWithout && _dice.Next(2) == 0)))
-            said.Add((PointIn(Value.Unknown(key.Fact)), AnySource()));
+            said.Add((PointIn(Value.Unknown(key.Fact)), AnySource(), false));
 
-        var best = said.Max(s => s.Item2);
-        var winners = said.Where(s => s.Item2 == best).Select(s => s.Item1).ToList();
-        return (winners.Aggregate((Value?)winners[0], (a, b) => a?.Intersect(b)) ?? winners.Aggregate((a, b) => a.Hull(b)), best);
+        var top = said.Max(s => s.Rank);
+        var winners = said.Where(s => s.Rank == top).Select(s => s.Value).ToList();
+        return (winners.Aggregate((Value?)winners[0], (a, b) => a?.Intersect(b)) ?? winners.Aggregate((a, b) => a.Hull(b)), top);
     }
 
     private Quantity Demand(FactKey key, out Source rank)

@@ -165,6 +165,21 @@ public class MergeTests
         Assert.False(measured.Fact(gap.Part, gap.Fact).Contains(Millimetres(2)));
     }
 
+    // A counterexample: what is sure but rests on an open fact may turn out to rank lower, and then the observation alone has the word.
+    [Fact]
+    public void Contributions_ThatAgreeButMayRankApart_AreReadAsTheirHull()
+    {
+        var (wet, old, gap) = (_world.YesNo("wet"), _world.YesNo("old"), _world.Gap("gap"));
+        _world.Observe(old, true).Observe(gap, Millimetres(1, 3));
+        _world.Rule([], [Say.Or(Say.Yes(old), Say.Yes(wet))], Set(gap, Say.Millimetres(2, 4)));
+        var open = _world.Believe();
+        Assert.Equal(Millimetres(1, 4), open.Fact(gap.Part, gap.Fact));
+        Assert.Equal(Millimetres(2, 3), Told(Source.Measured).Fact(gap.Part, gap.Fact));
+        Assert.Equal(Millimetres(1, 3), Told(Source.Assumed).Fact(gap.Part, gap.Fact));
+
+        BeliefState Told(Source source) => open.With([new Supposition.Observed(wet, [new(wet, Value.Of(false), source)])]);
+    }
+
     [Fact]
     public void Relation_UnderAValue_CountsWithItsSource()
     {

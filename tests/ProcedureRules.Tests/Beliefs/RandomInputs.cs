@@ -88,8 +88,9 @@ internal sealed class RandomInputs(RandomWorld random, Random dice)
         var known = said.Where(o => o.Source >= silenced && !o.Value.Contains(unknown)).ToList();
         if (known.Count == 0) return [new(key, PointIn(unknown), AnySource())];
         var top = known.Where(o => o.Source == known.Max(k => k.Source)).ToList();
-        var common = top.Aggregate((Value?)beliefs.Fact(key.Part, key.Fact), (value, o) => value?.Intersect(o.Value));
-        return top.Select(o => o with { Value = PointIn(common ?? o.Value) });
+        var common = top.Aggregate((Value?)top[0].Value, (value, o) => value?.Intersect(o.Value));
+        Value? actual = common is { } agreed ? PointIn(agreed) : null;
+        return top.Select(o => o with { Value = actual ?? PointIn(o.Value) });
     }
 
     private Value PointIn(Value value)

@@ -10,7 +10,7 @@ namespace ProcedureRules.Tests.Language;
 /// <summary>Whatever stands in a rule or a table, compiling it ends with a rule or with a message, never with an exception.</summary>
 public class CompilerFuzzTests
 {
-    private static readonly PackSet Packs = PackReader.Read([new SourceFile("shop.yaml", GivenLanguage.Vocabulary)], new DiagnosticBag());
+    private static readonly PackSet Packs = PackReader.Read([new SourceFile("shop.yaml", GivenLanguage.Shop)], new DiagnosticBag());
 
     private static readonly string[] Keywords =
         ["need", "end", "order", "forbid", "do", "offer", "set", "at_least", "at_most", "relate", "danger", "check", "tool", "supply", "detail", "for", "against", "exclude", "stop", "wait"];

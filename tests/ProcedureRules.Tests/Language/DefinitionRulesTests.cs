@@ -14,9 +14,8 @@ public class DefinitionRulesTests
     public void Operation_WithNeedsAndTexts_GivesOneRuleForItselfAndOneForEachKindNamed() => Assert.Equal(
         [
             "operation remove_starter",
-            "operation remove_starter, need vehicle.height is raised",
-            "operation remove_starter, detail 2",
-            "operation remove_starter, figure oil_pan.torque",
+            "operation remove_starter (vehicle)",
+            "operation remove_starter (oil_pan)",
         ],
         Names("operation remove_starter"));
 
@@ -33,7 +32,7 @@ public class DefinitionRulesTests
     [Fact]
     public void Operation_NeedThatNamesAKind_IsOneInstanceForEachPartOfIt()
     {
-        var rule = Find("operation remove_starter, need vehicle.height is raised");
+        var rule = Find("operation remove_starter (vehicle)");
         Assert.Equal([(PredicateSort.Does, "remove_starter"), (PredicateSort.On, ""), (PredicateSort.Part, "starter"), (PredicateSort.Part, "vehicle")], Sorts(rule));
         var need = Assert.IsType<Conclusion.Need>(Assert.Single(rule.Conclusions));
         Assert.Equal((1, 2), (need.Step, need.State.Slot));
@@ -41,7 +40,7 @@ public class DefinitionRulesTests
 
     [Fact]
     public void Operation_ThatUndoes_HasTheNeedsOfItsStepButThoseOfTheWayOff() => Assert.Equal(
-        ["operation fit_starter, need vehicle.height is raised", "operation fit_starter, need fan_shroud.place is fitted"],
+        ["operation fit_starter (vehicle)", "operation fit_starter (fan_shroud)"],
         Names("operation fit_starter"));
 
     [Fact]
@@ -50,7 +49,7 @@ public class DefinitionRulesTests
     [Fact]
     public void Operation_FigureOfAnotherPart_IsItsFact()
     {
-        var figure = Assert.IsType<Conclusion.Figure>(Assert.Single(Find("operation remove_starter, figure oil_pan.torque").Conclusions));
+        var figure = Assert.IsType<Conclusion.Figure>(Find("operation remove_starter (oil_pan)").Conclusions[1]);
         Assert.Equal((1, 2, "torque"), (figure.Step, figure.Slot, figure.Fact.Name));
     }
 
@@ -61,13 +60,13 @@ public class DefinitionRulesTests
         Assert.Equal([(PredicateSort.Job, "replace_pan"), (PredicateSort.Part, "oil_pan")], Sorts(rule));
         Assert.Equal(["Need", "Waypoints", "Do", "Know"], rule.Conclusions.Select(conclusion => conclusion.GetType().Name));
         Assert.Equal(-1, Assert.IsType<Conclusion.Need>(rule.Conclusions[0]).Step);
-        Assert.Equal(["job replace_pan", "job replace_pan, end starter.place is fitted", "job replace_pan, do clean(starter)"], Names("job replace_pan").Take(3));
+        Assert.Equal(["Need", "Do"], Find("job replace_pan (starter)").Conclusions.Select(conclusion => conclusion.GetType().Name));
     }
 
     [Fact]
     public void Job_Variant_AddsItsTest()
     {
-        var variant = Rules.Rules.Single(rule => rule.Name == "job replace_pan, variant 1");
+        var variant = Find("job replace_pan, variant 1");
         Assert.Equal("fan_shroud.pieces is one_piece", Assert.Single(variant.Tests).Text);
         Assert.Equal(["Need", "Do"], variant.Conclusions.Select(conclusion => conclusion.GetType().Name));
         Assert.All(variant.Conclusions, conclusion => Assert.Equal(IfUnknown.Hold, conclusion.IfUnknown));
@@ -86,7 +85,7 @@ public class DefinitionRulesTests
     }
 
     private static IEnumerable<string> Names(string start) =>
-        Rules.Rules.Select(rule => rule.Name).Where(name => name == start || name.StartsWith(start + ",", StringComparison.Ordinal));
+        Rules.Rules.Select(rule => rule.Name).Where(name => name == start || name.StartsWith(start + " (", StringComparison.Ordinal));
 
     private static CompiledRule Find(string name) => Rules.Rules.Single(rule => rule.Name == name);
 

@@ -10,7 +10,7 @@ namespace ProcedureRules.Tests.Language;
 internal static class GivenLanguage
 {
     /// <summary>The names that the tests of this folder use.</summary>
-    public const string Vocabulary = """
+    public const string Shop = """
         pack: shop
         version: 1.0.0
         about: What the tests talk about
@@ -101,7 +101,7 @@ internal static class GivenLanguage
     public static (RuleBase Rules, DiagnosticBag Bag) Compile(string more, FunctionRegistry? functions = null)
     {
         var bag = new DiagnosticBag();
-        var packs = PackReader.Read([new SourceFile("shop.yaml", Vocabulary), new SourceFile("more.yaml", More(more))], bag);
+        var packs = PackReader.Read([new SourceFile("shop.yaml", Shop), new SourceFile("more.yaml", More(more))], bag);
         return (RuleCompiler.Compile(packs, functions, bag), bag);
     }
 

@@ -17,7 +17,7 @@ namespace ProcedureRules.Tests.Language;
 /// <summary>Learning a fact never turns a yes into a no, nor widens a value: what a plan calls sure rests on this.</summary>
 public class MonotonyTests
 {
-    private static readonly PackSet Packs = PackReader.Read([new SourceFile("shop.yaml", GivenLanguage.Vocabulary)], new DiagnosticBag());
+    private static readonly PackSet Packs = PackReader.Read([new SourceFile("shop.yaml", GivenLanguage.Shop)], new DiagnosticBag());
 
     private static readonly string[] Lengths = ["oil_pan.drop", "oil_pan.needed", "oil_pan.gap"];
 

@@ -107,6 +107,36 @@ public class OutcomeMessagesTests
         Complaints("s: step", "s on oil_pan, engine.hold is jack, engine.hold is hoist", "detail: x"));
 
     [Fact]
+    public void Compile_StepOfTwoOperations_IsExplained() => Assert.Equal(
+        """
+        more.yaml:8:32: error PR0410: no step is both 's does remove_pan' and 's does clean', so the rule can never fire
+        8 |     when: [ s does remove_pan, s does clean ]
+          |                                ^^^^^^^^^^^^
+          = the other is here: more.yaml:8:13
+        """,
+        Complaints("s: step", "s does remove_pan, s does clean", "detail: x"));
+
+    [Fact]
+    public void Compile_StepOnAnotherKind_IsExplained() => Assert.Equal(
+        """
+        more.yaml:8:32: error PR0410: no step is both 's does remove_pan' and 's on starter', so the rule can never fire
+        8 |     when: [ s does remove_pan, s on starter ]
+          |                                ^^^^^^^^^^^^
+          = the other is here: more.yaml:8:13
+        """,
+        Complaints("s: step", "s does remove_pan, s on starter", "detail: x"));
+
+    [Fact]
+    public void Compile_StepAtAnotherPlace_IsExplained() => Assert.Equal(
+        """
+        more.yaml:8:26: error PR0410: no step is both 's place bay' and 's does remove_pan', so the rule can never fire
+        8 |     when: [ s place bay, s does remove_pan ]
+          |                          ^^^^^^^^^^^^^^^^^
+          = the other is here: more.yaml:8:13
+        """,
+        Complaints("s: step", "s place bay, s does remove_pan", "detail: x"));
+
+    [Fact]
     public void Compile_RingOfOneRule_IsExplained() => Assert.Equal(
         """
         more.yaml:6:11: error PR0412: the rule 'r' needs to know 'oil_pan.needed' to conclude it

@@ -92,4 +92,27 @@ public class TableTests
                 basis: common practice
             """),
         StringComparison.Ordinal);
+
+    [Fact]
+    public void Table_TooBigToCheck_SaysSo()
+    {
+        var words = string.Join(", ", Enumerable.Range(0, 60).Select(i => $"w{i}"));
+        Assert.StartsWith(
+            "more.yaml:10:12: error PR0413: this table is too big to check: more than 200000 combinations of inputs; split it",
+            Complaints($$"""
+                facts:
+                  engine.a: {type: [{{words}}], ask: x}
+                  engine.b: {type: [{{words}}], ask: x}
+                  engine.c: {type: [{{words}}], ask: x}
+                tables:
+                  - table: t
+                    inputs: [ engine.a, engine.b, engine.c ]
+                    output: oil_pan.soak
+                    rows:
+                      - [ "-", "-", "-", 1 min ]
+                    because: x
+                    basis: common practice
+                """),
+            StringComparison.Ordinal);
+    }
 }

@@ -138,6 +138,15 @@ public class TypeMessagesTests
         Complaints("", "\"oil_pan.note is rusty\"", "stop: x"));
 
     [Fact]
+    public void Compile_WordsForFigure_IsExplained() => Assert.Equal(
+        """
+        more.yaml:8:30: error PR0307: a length is never one of some words; write a figure or a range, as in 'is 1..2 in'
+        8 |     when: [ "oil_pan.drop is [light, heavy]" ]
+          |                              ^^^^^^^^^^^^^^
+        """,
+        Complaints("", "\"oil_pan.drop is [light, heavy]\"", "stop: x"));
+
+    [Fact]
     public void Compile_SignOfTemperature_IsExplained() => Assert.Equal(
         """
         more.yaml:8:14: error PR0307: a sign has no meaning for a temperature

@@ -142,6 +142,26 @@ public class ValueMessagesTests
         Complaints("s: step", "s on oil_pan", "detail: \"Now {engine.oil}\""));
 
     [Fact]
+    public void Compile_TextWithoutAnyPart_IsExplained() => Assert.Equal(
+        """
+        more.yaml:9:27: error PR0401: no condition here is about 'engine', so a text cannot show what is known of it
+        9 |     then: [ detail: "Now {engine.oil}" ]
+          |                           ^^^^^^
+          = note: no part can be named here
+        """,
+        Complaints("s: step", "s place under", "detail: \"Now {engine.oil}\""));
+
+    [Fact]
+    public void Compile_TextAboutPartOfAnotherConclusion_IsExplained() => Assert.Equal(
+        """
+        more.yaml:9:57: error PR0401: no condition here is about 'engine', so a text cannot show what is known of it
+        9 |     then: [ {need: engine.hold is jack}, {detail: "Now {engine.oil}"} ]
+          |                                                         ^^^^^^
+          = note: what can be named here: 'oil_pan'
+        """,
+        Complaints("s: step", "s on oil_pan", "{need: engine.hold is jack}, {detail: \"Now {engine.oil}\"}"));
+
+    [Fact]
     public void Compile_StateInText_IsExplained() => Assert.Equal(
         """
         more.yaml:9:27: error PR0307: 'oil_pan.place' is a state, which changes during the work, and cannot stand inside an expression

@@ -10,25 +10,23 @@ internal sealed class AuthoredRules(CompilerContext context)
 {
     public const string StepSort = "step";
 
-    /// <summary>The rule, or null where something in it is wrong; everything that is wrong has been told.</summary>
-    public CompiledRule? Compile(RuleDeclaration declared)
+    /// <summary>The rules that it comes to; none where something in it is wrong, and everything that is wrong has been told.</summary>
+    public IReadOnlyList<CompiledRule> Compile(RuleDeclaration declared)
     {
         var rule = new RuleParts(declared.Name, new(declared.Pack), declared.Span);
         var isWhole = Declare(declared.Variables, rule.Scope);
         isWhole &= Conditions(declared.When, rule);
-        var conclusions = new ConclusionCompiler(context, rule, declared.IfUnknown);
+        var group = new RuleGroup(context, rule);
         foreach (var written in declared.Then)
         {
-            if (conclusions.Compile(written) is { } conclusion) rule.Conclusions.Add(conclusion);
-            else isWhole = false;
+            isWhole &= group.Add((RuleParts fork) =>
+                new ConclusionCompiler(context, fork, declared.IfUnknown).Compile(written) is { } conclusion && MomentsGuard(conclusion, written, rule) ? conclusion : null);
         }
 
-        var because = declared.Because is { } reason ? conclusions.Text(reason) : null;
+        var because = declared.Because is { } reason ? new Terms(context, rule).Text(reason) : null;
         isWhole &= declared.Because is null || because is not null;
         // What follows would only repeat a mistake that is told already.
-        if (!isWhole || !MomentsGuard(declared, rule) || !AreBound(declared.Variables, rule) || !CanFire(rule)) return null;
-        context.Reads.Add(rule.Reads);
-        return rule.Build(declared.Pack, because, declared.Basis);
+        return isWhole && AreBound(declared.Variables, rule) && CanFire(rule) ? [.. group.Build(declared.Pack, because, declared.Basis)] : [];
     }
 
     public bool Declare(IReadOnlyList<(YamlScalar Name, Snippet Sort)> variables, RuleScope scope)
@@ -96,7 +94,7 @@ internal sealed class AuthoredRules(CompilerContext context)
     {
         var together = new Contradictions(context.Bag);
         var outcomes = new Outcomes(context, rule.Scope);
-        var isWhole = true;
+        var isWhole = new StepPatterns(context, rule).CanMatch();
         foreach (var (test, node, names) in rule.Tests)
         {
             isWhole &= outcomes.CanHold(test, node, names, Messages.NeverHolds);
@@ -109,18 +107,11 @@ internal sealed class AuthoredRules(CompilerContext context)
         return isWhole;
     }
 
-    private bool MomentsGuard(RuleDeclaration declared, RuleParts rule)
+    private bool MomentsGuard(Conclusion conclusion, ConclusionDeclaration written, RuleParts rule)
     {
-        if (rule.Moments.Count == 0) return true;
-        for (var i = 0; i < rule.Conclusions.Count; i++)
-        {
-            if (ConclusionForms.HasMoment(rule.Conclusions[i])) continue;
-            var written = declared.Then[i];
-            foreach (var (_, span) in rule.Moments)
-                context.Bag.Add(Messages.MomentWithoutStep(span, written.Keyword, ConclusionForms.CanHaveMoment(written.Keyword), written.Span));
-            return false;
-        }
-
-        return true;
+        if (rule.Moments.Count == 0 || ConclusionForms.HasMoment(conclusion)) return true;
+        foreach (var (_, span) in rule.Moments)
+            context.Bag.Add(Messages.MomentWithoutStep(span, written.Keyword, ConclusionForms.CanHaveMoment(written.Keyword), written.Span));
+        return false;
     }
 }

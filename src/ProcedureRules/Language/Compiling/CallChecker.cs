@@ -81,7 +81,7 @@ internal sealed class CallChecker(Resolver names, ExpressionChecker expressions)
     {
         if (!HasArguments(call, 1) || expressions.Quantity(call.Arguments[0]) is not { } operand) return null;
         if (DimensionRules.Negate(operand.Dimension) is not null) return new(Quantity.Abs, operand);
-        names.Report(Messages.NoSign(names.Span(call), ExpressionChecker.Phrase(operand)));
+        names.Report(Messages.NoSign(names.Span(call), Phrases.Of(operand)));
         return null;
     }
 
@@ -105,7 +105,7 @@ internal sealed class CallChecker(Resolver names, ExpressionChecker expressions)
                 return new ChosenTruth(condition, new YesNoTruth(a), b);
             default:
                 names.Report(Messages.MixedArguments(
-                    names.Span(call.Arguments[2]), "if", ExpressionChecker.Phrase(yes), ExpressionChecker.Phrase(no)));
+                    names.Span(call.Arguments[2]), "if", Phrases.Of(yes), Phrases.Of(no)));
                 return null;
         }
     }
@@ -130,9 +130,7 @@ internal sealed class CallChecker(Resolver names, ExpressionChecker expressions)
         if (!HasArguments(call, 1)) return null;
         if (call.Arguments[0] is Expression.Name name)
         {
-            if (names.Context.Vocabulary.Kinds.TryGetValue(name.Text, out var kind)) return new(kind);
-            names.Unknown(name, "kind", names.Context.Vocabulary.Kinds.Keys);
-            return null;
+            return names.Kind(name) is { } kind ? new(kind) : null;
         }
 
         names.Report(Messages.KindDue(names.Span(call.Arguments[0])));

@@ -23,7 +23,7 @@ internal sealed class CellCompiler(CompilerContext context, RuleParts rule)
             case Cell.Any:
                 return TableCell.Any;
             default:
-                var due = input.Fact.Type.IsWords ? $"one of the words {Messages.Either(input.Fact.Type.Words)}" : Dimensions.Phrase(input.Fact.Type.Dimension.GetValueOrDefault());
+                var due = Phrases.Of(input.Fact.Type);
                 context.Bag.Add(Messages.WrongCell(written.Span, input.Fact.ToString(), due, input.Fact.Span));
                 return null;
         }

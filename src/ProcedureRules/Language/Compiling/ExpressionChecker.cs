@@ -18,7 +18,7 @@ internal sealed class ExpressionChecker(Resolver names)
     {
         var node = Check(expression, null);
         if (node is null or QuantityNode) return node as QuantityNode;
-        names.Report(Messages.QuantityDue(names.Span(expression), Phrase(node)));
+        names.Report(Messages.QuantityDue(names.Span(expression), Phrases.Of(node)));
         return null;
     }
 
@@ -34,18 +34,8 @@ internal sealed class ExpressionChecker(Resolver names)
         Expression.Binary { Operator: BinaryOperator.And or BinaryOperator.Or } binary => Connective(binary),
         Expression.Binary binary when Operators.IsComparison(binary.Operator) => Compare(binary),
         Expression.Binary binary => Calculate(binary),
-        Expression.Is test => Is(test),
-        _ => ListAlone(expression),
-    };
-
-    /// <summary>What a node is, with its article, for messages.</summary>
-    public static string Phrase(Node node) => node switch
-    {
-        QuantityNode quantity => Dimensions.Phrase(quantity.Dimension),
-        WordsNode { Type.IsYesNo: true } => "a yes or no",
-        WordsNode words => $"one of the words {Messages.Either(words.Type.Words)}",
-        TruthNode => "a condition",
-        _ => "a free text",
+        Expression.Is test => new IsChecker(names, this).Check(test),
+        _ => null, // a list of words, which the parser takes only right of 'is'
     };
 
     public static bool AreSameWords(FactType a, FactType b) => ReferenceEquals(a, b) || (a.IsWords && a.Words.SequenceEqual(b.Words));
@@ -59,7 +49,7 @@ internal sealed class ExpressionChecker(Resolver names)
             case WordsNode { Type.IsYesNo: true } words:
                 return new YesNoTruth(words);
             default:
-                names.Report(Messages.ConditionDue(names.Span(expression), Phrase(node)));
+                names.Report(Messages.ConditionDue(names.Span(expression), Phrases.Of(node)));
                 return null;
         }
     }
@@ -112,7 +102,7 @@ internal sealed class ExpressionChecker(Resolver names)
         if (left is null || right is null) return null;
         if (DimensionRules.AreComparable(left.Dimension, right.Dimension))
             return new QuantityComparison(binary, Operators.Text(binary.Operator), left, right);
-        Mismatch(binary, "compare", left, right);
+        Mismatch(binary, "compare", (left, binary.Left), (right, binary.Right));
         return null;
     }
 
@@ -129,7 +119,7 @@ internal sealed class ExpressionChecker(Resolver names)
             _ => (DimensionRules.Divide(a, b), (x, y) => x / y),
         };
         if (found.Result is { } result) return new Arithmetic(found.Operation, left, right, result);
-        Mismatch(binary, Operators.Text(binary.Operator), left, right);
+        Mismatch(binary, Operators.Text(binary.Operator), (left, binary.Left), (right, binary.Right));
         return null;
     }
 
@@ -137,85 +127,21 @@ internal sealed class ExpressionChecker(Resolver names)
     {
         if (Quantity(minus.Operand) is not { } operand) return null;
         if (DimensionRules.Negate(operand.Dimension) is not null) return new Converted(static x => -x, operand);
-        names.Report(Messages.NoSign(names.Span(minus), Phrase(operand)));
+        names.Report(Messages.NoSign(names.Span(minus), Phrases.Of(operand)));
         return null;
     }
 
-    private TruthNode? Is(Expression.Is test)
+    /// <summary>Says that two sides do not go together; the caret stands between them, where the operator is.</summary>
+    public void Mismatch(Expression whole, string operation, (Node Node, Expression Side) left, (Node Node, Expression Side) right)
     {
-        if (Check(test.Left, null) is not { } left) return null;
-        var node = left switch
-        {
-            QuantityNode quantity => IsQuantity(test, quantity),
-            WordsNode words => IsWord(test, words),
-            TruthNode truth => IsWord(test, new TruthWords(truth)),
-            _ => TextCompared(test),
-        };
-        return node is not null && test.IsNegated ? new Negation(node) : node;
-    }
-
-    private Comparison? IsQuantity(Expression.Is test, QuantityNode left)
-    {
-        if (Check(test.Right, null) is not { } side) return null;
-        if (side is not QuantityNode right || !DimensionRules.AreComparable(left.Dimension, right.Dimension))
-        {
-            Mismatch(test, "compare", left, side, test.Left, test.Right);
-            return null;
-        }
-
-        return right is ConstantQuantity { Value.IsPoint: false } range
-            ? new RangeComparison(test, left, range.Value)
-            : new QuantityComparison(test, "is", left, right);
-    }
-
-    private Comparison? IsWord(Expression.Is test, WordsNode left)
-    {
-        if (test.Right is Expression.Words list)
-        {
-            var bits = 0UL;
-            foreach (var item in list.Items) bits |= Word(item, left.Type) is { } one && Agrees(test, left, one) ? one.Words : 0;
-            return ulong.PopCount(bits) == (ulong)list.Items.Distinct().Count() ? new WordComparison(test, left, bits) : null;
-        }
-
-        if (Check(test.Right, left.Type) is not { } right || !Agrees(test, left, right)) return null;
-        var words = right as WordsNode ?? new TruthWords((TruthNode)right);
-        return words is ConstantWords constant ? new WordComparison(test, left, constant.Words) : new WordEquality(test, left, words);
-    }
-
-    private bool Agrees(Expression.Is test, WordsNode left, Node right)
-    {
-        if (right is WordsNode words && AreSameWords(left.Type, words.Type)) return true;
-        if (right is TruthNode && left.Type.IsYesNo) return true;
-        Mismatch(test, "compare", left, right, test.Left, test.Right);
-        return false;
-    }
-
-    private TruthNode? TextCompared(Expression.Is test)
-    {
-        names.Report(Messages.TextCompared(names.Span(test.Left)));
-        return null;
-    }
-
-    private Node? ListAlone(Expression expression)
-    {
-        names.Report(Messages.ListAlone(names.Span(expression)));
-        return null;
-    }
-
-    private void Mismatch(Expression.Binary binary, string operation, Node left, Node right) =>
-        Mismatch(binary, operation, left, right, binary.Left, binary.Right);
-
-    private void Mismatch(Expression whole, string operation, Node left, Node right, Expression leftSide, Expression rightSide)
-    {
-        var why = left is QuantityNode a && right is QuantityNode b
+        var why = left.Node is QuantityNode a && right.Node is QuantityNode b
             ? DimensionRules.WhyNot(operation, a.Dimension, b.Dimension)
-            : $"{Phrase(left)} cannot be compared with {Phrase(right)}";
-        // The caret stands between the two, where the operator is.
-        var operatorText = names.Snippet.Text.AsSpan(leftSide.End, Math.Max(0, rightSide.Offset - leftSide.End));
-        var blanks = operatorText.Length - operatorText.TrimStart([' ', ')', '\n', '\t']).Length;
-        var length = operatorText.Trim([' ', '(', ')', '\n', '\t']).Length;
-        var span = length > 0 ? names.Snippet.SpanOf(leftSide.End + blanks, length) : names.Span(whole);
-        names.Report(Messages.Mismatch(span, why, Phrase(left), Phrase(right), DeclaredAt(left), DeclaredAt(right)));
+            : $"{Phrases.Of(left.Node)} cannot be compared with {Phrases.Of(right.Node)}";
+        var between = names.Snippet.Text.AsSpan(left.Side.End, Math.Max(0, right.Side.Offset - left.Side.End));
+        var blanks = between.Length - between.TrimStart([' ', ')', '\n', '\t']).Length;
+        var length = between.Trim([' ', '(', ')', '\n', '\t']).Length;
+        var span = length > 0 ? names.Snippet.SpanOf(left.Side.End + blanks, length) : names.Span(whole);
+        names.Report(Messages.Mismatch(span, why, Phrases.Of(left.Node), Phrases.Of(right.Node), DeclaredAt(left.Node), DeclaredAt(right.Node)));
     }
 
     private static (SourceSpan Span, string Name)? DeclaredAt(Node node) => node switch

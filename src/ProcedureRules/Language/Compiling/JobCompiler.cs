@@ -1,4 +1,3 @@
-using ProcedureRules.Language.Syntax;
 using ProcedureRules.Packs;
 
 namespace ProcedureRules.Language.Compiling;
@@ -9,13 +8,13 @@ internal sealed class JobCompiler(CompilerContext context)
     public IEnumerable<CompiledRule> Compile(JobDefinition job)
     {
         if (KindOf(job, context.Vocabulary) is not { } kind) return [];
-        var main = Asked(job, kind, $"job {job.Name}");
-        var rules = new PartRules(context, main, job.Pack, null, "");
-        foreach (var end in job.Ends) End(rules, end);
-        if (job.Waypoints.Count > 0) rules.Add("pass", (_, conclusions) => Waypoints(job, conclusions), job.Span);
-        foreach (var work in job.Work) Do(rules, work);
-        foreach (var know in job.Know) Know(rules, know);
-        return rules.Build().Concat(job.Variants.SelectMany((variant, i) => Compile(job, kind, variant, i + 1))).ToList();
+        var rules = new RuleGroup(context, Asked(job, kind, $"job {job.Name}"));
+        AddEnds(rules, job.Ends);
+        if (job.Waypoints.Count > 0) rules.Add(terms => Waypoints(job, terms));
+        AddWork(rules, job.Work);
+        foreach (var know in job.Know)
+            rules.Add(terms => terms.Fact(know) is { } found ? new Conclusion.Know(found.Slot, found.Fact) { IfUnknown = IfUnknown.Do } : null);
+        return rules.Build(job.Pack, null, "").Concat(job.Variants.SelectMany((variant, i) => Compile(job, kind, variant, i + 1)));
     }
 
     /// <summary>The kind of the job's part; the vehicle where it names none.</summary>
@@ -25,10 +24,10 @@ internal sealed class JobCompiler(CompilerContext context)
     {
         var main = Asked(job, kind, $"job {job.Name}, variant {number}");
         if (!new ConditionCompiler(context, main).Compile(variant.If) || !new AuthoredRules(context).CanFire(main)) return [];
-        var rules = new PartRules(context, main, job.Pack, null, "");
-        foreach (var end in variant.Ends) End(rules, end);
-        foreach (var work in variant.Work) Do(rules, work);
-        return rules.Build();
+        var rules = new RuleGroup(context, main);
+        AddEnds(rules, variant.Ends);
+        AddWork(rules, variant.Work);
+        return rules.Build(job.Pack, null, "");
     }
 
     private static RuleParts Asked(JobDefinition job, Kind kind, string name)
@@ -40,28 +39,21 @@ internal sealed class JobCompiler(CompilerContext context)
         return main;
     }
 
-    private static void End(PartRules rules, Snippet end) => rules.Add(
-        $"end {end.Text}",
-        (_, conclusions) => conclusions.StateOf(end) is { } state ? new Conclusion.Need(-1, state) { IfUnknown = IfUnknown.Hold } : null,
-        end.Span);
-
-    private static void Do(PartRules rules, Snippet work) => rules.Add(
-        $"do {work.Text}",
-        (_, conclusions) => conclusions.Work(work) is { } found
-            ? new Conclusion.Do(found.Operation, found.Slot, -1, -1) { IfUnknown = IfUnknown.Hold }
-            : null,
-        work.Span);
-
-    private void Know(PartRules rules, Snippet know) => rules.Add(
-        $"know {know.Text}",
-        (parts, _) => Parser.Path(know, context.Bag) is { } path && new Resolver(context, parts.Scope, know).Fact(path) is { } found
-            ? new Conclusion.Know(found.Part.Slot, found.Fact) { IfUnknown = IfUnknown.Do }
-            : null,
-        know.Span);
-
-    private static Conclusion.Waypoints? Waypoints(JobDefinition job, ConclusionCompiler conclusions)
+    private static void AddEnds(RuleGroup rules, IReadOnlyList<Snippet> ends)
     {
-        var states = job.Waypoints.Select(conclusions.StateOf).ToList();
+        foreach (var end in ends)
+            rules.Add(terms => terms.State(end) is { } state ? new Conclusion.Need(-1, state) { IfUnknown = IfUnknown.Hold } : null);
+    }
+
+    private static void AddWork(RuleGroup rules, IReadOnlyList<Snippet> work)
+    {
+        foreach (var one in work)
+            rules.Add(terms => terms.Work(one) is { } found ? new Conclusion.Do(found.Operation, found.Slot, -1, -1) { IfUnknown = IfUnknown.Hold } : null);
+    }
+
+    private static Conclusion.Waypoints? Waypoints(JobDefinition job, Terms terms)
+    {
+        var states = job.Waypoints.Select(terms.State).ToList();
         return states.Contains(null) ? null : new(states!) { IfUnknown = IfUnknown.Hold };
     }
 }

@@ -1,5 +1,3 @@
-using ProcedureRules.Diagnostics;
-using ProcedureRules.Language.Syntax;
 using ProcedureRules.Packs;
 
 namespace ProcedureRules.Language.Compiling;
@@ -19,15 +17,15 @@ internal sealed class OperationCompiler(CompilerContext context)
         main.Patterns.Add(new(new(PredicateSort.Does, operation.Name), Step, -1, operation.Name));
         main.Patterns.Add(new(new(PredicateSort.On), Step, It, operation.Name));
         var because = operation.Because is { } reason ? new TemplateCompiler(context, RuleScope.OfIt(operation.Pack, operation.On)).Compile(reason) : null;
-        var rules = new PartRules(context, main, operation.Pack, because, operation.Basis);
+        var rules = new RuleGroup(context, main);
         foreach (var need in Needs(operation))
-            rules.Add($"need {need.Condition.Text}", (_, c) => c.StateOf(need.Condition) is { } state ? new Conclusion.Need(Step, state) { IfUnknown = IfUnknown.BehindCheck } : null, need.Condition.Span);
-        Texts(rules, "tool", operation.Tools, words => new Conclusion.Tool(Step, words) { IfUnknown = IfUnknown.Do });
-        Texts(rules, "supply", operation.Supplies, words => new Conclusion.Supply(Step, words) { IfUnknown = IfUnknown.Do });
-        Texts(rules, "detail", operation.Detail, words => new Conclusion.Detail(Step, words) { IfUnknown = IfUnknown.Do });
+            rules.Add(terms => terms.State(need.Condition) is { } state ? new Conclusion.Need(Step, state) { IfUnknown = IfUnknown.BehindCheck } : null);
+        AddTexts(rules, operation.Tools, words => new Conclusion.Tool(Step, words) { IfUnknown = IfUnknown.Do });
+        AddTexts(rules, operation.Supplies, words => new Conclusion.Supply(Step, words) { IfUnknown = IfUnknown.Do });
+        AddTexts(rules, operation.Detail, words => new Conclusion.Detail(Step, words) { IfUnknown = IfUnknown.Do });
         foreach (var figure in operation.Figures)
-            rules.Add($"figure {figure.Text}", (parts, _) => FactAt(figure, parts) is { } found ? new Conclusion.Figure(Step, found.Part.Slot, found.Fact) { IfUnknown = IfUnknown.Do } : null, figure.Span);
-        return rules.Build();
+            rules.Add(terms => terms.Fact(figure) is { } found ? new Conclusion.Figure(Step, found.Slot, found.Fact) { IfUnknown = IfUnknown.Do } : null);
+        return rules.Build(operation.Pack, because, operation.Basis);
     }
 
     /// <summary>Its own needs that hold on its way, and those of the step it undoes that hold on the way back.</summary>
@@ -37,16 +35,8 @@ internal sealed class OperationCompiler(CompilerContext context)
         return operation.Undoes is { } undone ? own.Concat(undone.Needs.Where(need => need.Way != Way.Off)).DistinctBy(need => need.Condition.Text) : own;
     }
 
-    // A text that names a kind to show one of its facts needs a part of that kind, and so a rule of its own.
-    private void Texts(PartRules rules, string what, IReadOnlyList<Snippet> texts, Func<Template, Conclusion> make)
+    private static void AddTexts(RuleGroup rules, IReadOnlyList<Snippet> texts, Func<Template, Conclusion> make)
     {
-        for (var i = 0; i < texts.Count; i++)
-        {
-            var text = texts[i];
-            rules.Add($"{what} {i + 1}", (parts, _) => new TemplateCompiler(context, parts.Scope).Compile(text) is { } words ? make(words) : null, text.Span);
-        }
+        foreach (var text in texts) rules.Add(terms => terms.TextWithKinds(text) is { } words ? make(words) : null);
     }
-
-    private (Variable Part, FactDefinition Fact)? FactAt(Snippet snippet, RuleParts parts) =>
-        Parser.Path(snippet, context.Bag) is { } path ? new Resolver(context, parts.Scope, snippet).Fact(path) : null;
 }

@@ -49,6 +49,9 @@ internal sealed class Resolver(CompilerContext context, RuleScope scope, Snippet
         return null;
     }
 
+    public Kind? Kind(Expression.Name name) =>
+        Find(name, "kind", Context.Vocabulary.Kinds) is { } found && MayUse(name, "kind", found.Pack, found.Span) ? found : null;
+
     public Operation? Operation(Expression.Name name) =>
         Find(name, "operation", Context.Vocabulary.Operations) is { } found && MayUse(name, "operation", found.Pack, found.Span) ? found : null;
 

@@ -18,7 +18,7 @@ internal static class RuleCompiler
         var tables = new TableCompiler(context, authored);
         List<CompiledRule> rules =
         [
-            .. packs.Rules.Select(authored.Compile).OfType<CompiledRule>(),
+            .. packs.Rules.SelectMany(authored.Compile),
             .. packs.Tables.SelectMany(tables.Compile),
         ];
         var authoredCount = rules.Count;

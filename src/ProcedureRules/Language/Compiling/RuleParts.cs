@@ -7,13 +7,16 @@ namespace ProcedureRules.Language.Compiling;
 /// <summary>A rule while it is being put together.</summary>
 internal sealed class RuleParts(string name, RuleScope scope, SourceSpan span)
 {
-    public string Name { get; } = name;
+    private int _ownVariables = -1;
 
     public RuleScope Scope { get; } = scope;
 
     public SourceSpan Span { get; } = span;
 
     public List<Pattern> Patterns { get; } = [];
+
+    /// <summary>The patterns on steps, with their places.</summary>
+    public List<(Pattern Pattern, SourceSpan Span)> StepConditions { get; } = [];
 
     public List<(Test Test, TruthNode Node, Resolver Names)> Tests { get; } = [];
 
@@ -28,12 +31,31 @@ internal sealed class RuleParts(string name, RuleScope scope, SourceSpan span)
 
     public RuleReads Reads { get; } = new(name, span);
 
+    /// <summary>The variables that a fork has beyond those of its rule.</summary>
+    public IEnumerable<Variable> Added => _ownVariables < 0 ? [] : Scope.Variables.Skip(_ownVariables);
+
+    /// <summary>Its name, with the kinds that it is about beyond its rule's own.</summary>
+    public string Name => Added.Any() ? $"{name} ({string.Join(", ", Added.Select(variable => variable.Name))})" : name;
+
     public bool IsBound(Variable variable) => Patterns.Any(pattern => pattern.First == variable.Slot || pattern.Second == variable.Slot);
 
     public void Add(Test test, TruthNode node, Resolver names)
     {
         Tests.Add((test, node, names));
         Reads.Judge(node);
+    }
+
+    /// <summary>A rule under the same conditions, for a conclusion that may need variables of its own.</summary>
+    public RuleParts Fork(string? forkName = null, SourceSpan? forkSpan = null)
+    {
+        var fork = new RuleParts(forkName ?? name, Scope.Fork(), forkSpan ?? Span) { _ownVariables = Scope.Variables.Count };
+        fork.Patterns.AddRange(Patterns);
+        fork.Tests.AddRange(Tests);
+        fork.Moments.AddRange(Moments);
+        fork.AtStart.AddRange(AtStart);
+        fork.RelationStates.AddRange(RelationStates);
+        fork.Reads.Add(Reads);
+        return fork;
     }
 
     /// <summary>The rule; variables that no pattern narrows to their kind get a pattern of their own.</summary>

@@ -20,6 +20,14 @@ internal sealed class RuleReads(string rule, SourceSpan span)
     /// <summary>What it sets, demands or relates.</summary>
     public HashSet<Key> Concluded { get; } = [];
 
+    /// <summary>Takes over what another reads and concludes.</summary>
+    public void Add(RuleReads other)
+    {
+        Judged.UnionWith(other.Judged);
+        Matched.UnionWith(other.Matched);
+        Concluded.UnionWith(other.Concluded);
+    }
+
     public void Judge(Node node)
     {
         foreach (var one in node.All())

@@ -46,10 +46,7 @@ internal sealed class TableCompiler(CompilerContext context, AuthoredRules autho
     private (CompiledRule Rule, TableCell[] Cells)? Row(TableDeclaration table, RuleParts head, TableInput[] inputs, IReadOnlyList<Snippet> written, int number)
     {
         if (written.Count != inputs.Length + 1) return null; // told when the pack was read
-        var rule = new RuleParts($"{table.Name}, row {number}", head.Scope.Fork(), written[0].Span.To(written[^1].Span));
-        rule.Patterns.AddRange(head.Patterns);
-        rule.AtStart.AddRange(head.AtStart);
-        foreach (var (test, node, names) in head.Tests) rule.Add(test, node, names);
+        var rule = head.Fork($"{table.Name}, row {number}", written[0].Span.To(written[^1].Span));
         var cells = new TableCell[inputs.Length];
         var isWhole = true;
         for (var i = 0; i < cells.Length; i++)
@@ -60,7 +57,7 @@ internal sealed class TableCompiler(CompilerContext context, AuthoredRules autho
 
         var conclusions = new ConclusionCompiler(context, rule, IfUnknown.Default);
         var set = conclusions.Compile(new() { Keyword = "set", Span = written[^1].Span, Target = table.Output, Text = written[^1] });
-        var because = table.Because is { } reason ? conclusions.Text(reason) : null;
+        var because = table.Because is { } reason ? conclusions.Terms.Text(reason) : null;
         if (set is null || !isWhole || (table.Because is not null && because is null) || !authored.CanFire(rule)) return null;
         rule.Conclusions.Add(set);
         context.Reads.Add(rule.Reads);

@@ -1,4 +1,4 @@
-namespace ProcedureRules.Diagnostics;
+namespace ProcedureRules.Spelling;
 
 /// <summary>Finds the name a misspelt one was likely meant to be.</summary>
 internal static class NearestName

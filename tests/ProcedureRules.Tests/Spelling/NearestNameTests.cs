@@ -1,7 +1,7 @@
-using ProcedureRules.Diagnostics;
+using ProcedureRules.Spelling;
 using Xunit;
 
-namespace ProcedureRules.Tests.Diagnostics;
+namespace ProcedureRules.Tests.Spelling;
 
 public class NearestNameTests
 {
