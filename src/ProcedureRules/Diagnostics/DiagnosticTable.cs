@@ -10,11 +10,12 @@ internal static class DiagnosticTable
     {
         var table = new StringBuilder("| code | what it means | example | cure |\n|---|---|---|---|\n");
         foreach (var code in DiagnosticCodes.All)
-            table.Append($"| {code.Code} | {Cell(code.Title)} | `{Cell(code.Example)}` | {Cell(code.Cure)} |\n");
+            table.Append($"| {code.Code} | {Cell(code.Title)} | {Lines(code.Example)} | {Cell(code.Cure)} |\n");
 
         return table.ToString();
     }
 
-    private static string Cell(string text) =>
-        text.Replace("|", "\\|", StringComparison.Ordinal).ReplaceLineEndings(" / ");
+    private static string Lines(string example) => string.Join("<br>", example.Split('\n').Select(line => $"`{Cell(line)}`"));
+
+    private static string Cell(string text) => text.Replace("|", "\\|", StringComparison.Ordinal);
 }

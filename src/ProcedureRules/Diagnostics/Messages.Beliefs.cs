@@ -7,7 +7,7 @@ internal static partial class Messages
         "PR0650",
         "A rule reads what hangs on its own conclusion",
         "Let one of the rules read something that the others do not conclude: a fact that is stated, or a relation that binds instead of a condition.",
-        "when: [\"pan.drop > pan.gap\"] concludes pan.gap");
+        "for: {a: engine_mount, b: engine_mount}\nwhen: [ \"covers(a, b)\", a.condition is torn ]\nthen: [{set: {b.condition: torn}}]");
 
     public static Diagnostic RingThroughCondition(SourceSpan condition, string read, IReadOnlyList<(string Name, SourceSpan Span)> rules)
     {

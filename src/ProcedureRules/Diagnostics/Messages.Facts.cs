@@ -43,7 +43,7 @@ internal static partial class Messages
         "PR0507",
         "Something that one file states twice",
         "Keep one of the two.",
-        "relations: [\"covers(a, b)\", \"not covers(a, b)\"]");
+        "relations: [\"covers(dust_cover, oil_pan)\", \"not covers(dust_cover, oil_pan)\"]");
 
     private static readonly DiagnosticCode NotStatableCode = Declare(
         "PR0508",

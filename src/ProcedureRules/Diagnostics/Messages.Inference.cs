@@ -7,7 +7,7 @@ internal static partial class Messages
         "PR0601",
         "The rules conclude more than the budget allows",
         "Look at the rules that are named: one that binds its variables to everything needs a condition that ties them together.",
-        "for: {a: part, b: part, c: part}");
+        "for: {a: part, b: part, c: part}\nwhen: [ \"covers(a, b)\", \"covers(b, c)\" ]");
 
     public static Diagnostic NotSettled(int budget, IReadOnlyList<(string Name, int Count)> busiest)
     {

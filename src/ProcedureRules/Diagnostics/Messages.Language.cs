@@ -25,13 +25,13 @@ internal static partial class Messages
         "PR0304",
         "An expression is too long or too deep",
         "Give a part of it a name: a derived fact that another rule sets.",
-        "((((((((1))))))))");
+        "... (oil_pan.dented) ...");
 
     private static readonly DiagnosticCode BracesCode = Declare(
         "PR0305",
         "Braces of a text that do not match",
         "Write {expression}, and {{ or }} for a brace itself.",
-        "Lower the {oil_pan");
+        "because: \"Lower the {oil_pan\"");
 
     private static readonly DiagnosticCode MismatchCode = Declare(
         "PR0306",
@@ -43,7 +43,7 @@ internal static partial class Messages
         "PR0307",
         "An expression of another type than the one that is due",
         "Write an expression of the type that the message names.",
-        "when: [ oil_pan.drop_available ]");
+        "oil_pan.drop_available");
 
     private static readonly DiagnosticCode UnknownWordCode = Declare(
         "PR0308",
@@ -55,19 +55,19 @@ internal static partial class Messages
         "PR0309",
         "A function, relation or operation with arguments that it does not take",
         "Give it what the message names.",
-        "min(2 in)");
+        "min(2 in) < oil_pan.drop_available");
 
     private static readonly DiagnosticCode MemberCode = Declare(
         "PR0310",
         "A part has no fact or aspect of this name",
         "Correct the name, or define the fact or aspect.",
-        "oil_pan.drop_avialable");
+        "oil_pan.drop_avialable < 2 in");
 
     private static readonly DiagnosticCode HostFunctionCode = Declare(
         "PR0311",
         "A function of the embedding program has failed",
         "Mend the function; until then its value counts as unknown.",
-        "spring_rate(spring.load, spring.travel)");
+        "spring_rate(oil_pan.drop_available) < 2");
 
     public static Diagnostic Unexpected(SourceSpan span, string expected, string found) =>
         UnexpectedCode.At(span, $"expected {expected}, found {found}");

@@ -9,115 +9,115 @@ internal static partial class Messages
         "PR0201",
         "A name that no pack defines",
         "Correct the spelling, or define the name.",
-        "starter: {is: prt}");
+        "kinds: {heat_shield: {is: prt}}");
 
     private static readonly DiagnosticCode PackNotUsedCode = Declare(
         "PR0202",
         "A name of a pack that this pack does not use",
         "Add the pack to 'uses'.",
-        "uses: []");
+        "uses: []\nkinds: {spare_starter: {is: starter}}");
 
     private static readonly DiagnosticCode DefinedTwiceCode = Declare(
         "PR0203",
         "A name that is defined twice",
         "Keep one of the two; names are shared by all packs.",
-        "kinds: {starter: {}} in two packs");
+        "kinds: {starter: {}}");
 
     private static readonly DiagnosticCode UsesCode = Declare(
         "PR0204",
         "A pack that is used and not there, or packs that use each other in a ring",
         "Correct the name; move what both need into a pack that both use.",
-        "uses: [engnie]");
+        "uses: [botom_end]");
 
     private static readonly DiagnosticCode KindRingCode = Declare(
         "PR0205",
         "Kinds that are each a more general kind of the other",
         "Let one of them be a 'part'.",
-        "kinds: {a: {is: b}, b: {is: a}}");
+        "kinds: {plug: {is: socket}, socket: {is: plug}}");
 
     private static readonly DiagnosticCode NoVehicleCode = Declare(
         "PR0206",
         "No pack defines the kind 'vehicle'",
         "Define it in the pack that the others use: kinds: {vehicle: {}}.",
-        "kinds: {starter: {}}");
+        "kinds: {heat_shield: {}}");
 
     private static readonly DiagnosticCode StatesCode = Declare(
         "PR0207",
         "The states of an aspect do not go together",
         "Name each state once, at most 64, the normal one among them.",
-        "starter.place: {states: [fitted, off], normal: on}");
+        "aspects: {battery.charge: {states: [full, flat], normal: half}}");
 
     private static readonly DiagnosticCode FactTypeCode = Declare(
         "PR0208",
         "The type and the range of a fact do not go together",
         "Give a quantity a range of its own dimension with two ends; give words none.",
-        "oil_pan.drop: {type: length, range: 0..12 psi}");
+        "facts: {battery.rest: {type: voltage, range: 0..16 psi, ask: What does it read?}}");
 
     private static readonly DiagnosticCode NoQuestionCode = Declare(
         "PR0209",
         "A fact that cannot be asked for",
         "Write the question as 'ask', or say 'derived: yes' or 'demand: yes'.",
-        "oil_pan.drop: {type: length, range: 0..12 in}");
+        "facts: {battery.rest: {type: voltage, range: 0..16 V}}");
 
     private static readonly DiagnosticCode NeverSetCode = Declare(
         "PR0210",
         "A fact that nobody states and no rule gives",
         "Write the rule that gives it, or let it be asked for.",
-        "oil_pan.jackable: {type: yes_no, derived: yes}");
+        "facts: {battery.sound: {type: yes_no, derived: yes}}");
 
     private static readonly DiagnosticCode FindCode = Declare(
         "PR0211",
         "The operation that should find a fact works on another kind",
         "Name an operation on the fact's kind.",
-        "oil_pan.drop: {find: measure_starter}");
+        "facts: {battery.rest: {type: voltage, range: 0..16 V, ask: What does it read?, find: measure_drop}}");
 
     private static readonly DiagnosticCode ChangeCode = Declare(
         "PR0212",
         "A change of state that cannot be read",
         "Write STATE -> STATE, several states with '|' between them, or any -> STATE.",
-        "change: {place: fitted to off}");
+        "operations: {tilt: {on: oil_pan, text: Tilt it, change: {place: fitted to off}, place: under, time: 1 min}}");
 
     private static readonly DiagnosticCode UndoCode = Declare(
         "PR0213",
         "An operation that does not undo what it should",
         "Let each operation have one of its own that undoes it, on the same kind, and back to the states it found.",
-        "undo: fit_battery");
+        "operations: {look: {on: engine, text: Look at it, undo: look, place: bay, time: 1 min}}");
 
     private static readonly DiagnosticCode NoWayBackCode = Declare(
         "PR0214",
         "A state from which nothing leads back",
         "Name the operation that undoes it as 'undo', or make the aspect a 'mark'.",
-        "change: {place: fitted -> off} and no 'undo'");
+        "operations: {cut: {on: hose, text: Cut it off, change: {place: fitted -> off}, place: bay, time: 1 min}}");
 
     private static readonly DiagnosticCode WorkCode = Declare(
         "PR0215",
         "An operation without place or with a time that is none",
         "Give every operation a place and its labour, such as 25..45 min; an undoing one takes its step's place.",
-        "time: 3 in");
+        "operations: {look: {on: engine, text: Look at it, place: bay, time: 3 in}}");
 
     private static readonly DiagnosticCode SplitEntryCode = Declare(
         "PR0216",
         "A text that a comma has cut in two",
         "Put the whole text in quotes: in brackets and braces YAML ends a text at a comma.",
-        "when: [ covers(a, b) ]");
+        "when: [ covers(dust_cover, oil_pan) ]");
 
     private static readonly DiagnosticCode RelationCode = Declare(
         "PR0217",
         "A relation that is not between two kinds",
         "Name two kinds.",
-        "covers: {of: [part, part, part]}");
+        "relations: {rests_on: {of: [part, part, part], text: a on b}}");
 
     private static readonly DiagnosticCode RowCode = Declare(
         "PR0218",
         "A row of a table with too few or too many cells",
         "Write one cell for each input and one for the value.",
-        "inputs: [a.b], rows: [[1, 2, 3]]");
+        "rows: [[none, 0 min, 5 min]]");
 
     private static readonly DiagnosticCode FileSortCode = Declare(
         "PR0219",
         "A file of another sort than is due here",
         "Put the file where it belongs: packs below the rules folder, archetypes into its folder 'archetypes'.",
-        "a vehicle sheet beside the packs");
+        "vehicle: A sheet among the packs");
 
     public static Diagnostic FileOfOtherSort(SourceSpan span, string found, string due) =>
         FileSortCode.At(span, $"this is {found}, and {due} is expected here");

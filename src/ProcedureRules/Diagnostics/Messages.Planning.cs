@@ -7,13 +7,13 @@ internal static partial class Messages
         "PR0701",
         "Order conclusions that form a ring",
         "Take one of the named rules' 'order' away, or give it a condition that excludes the others.",
-        "order: s before t   # while another rule says t before s");
+        "for: {s: step, t: step}\nwhen: [ s does raise_vehicle, t does drain_oil ]\nthen: [{order: s before t}, {order: t before s}]");
 
     private static readonly DiagnosticCode NoOrderCode = Declare(
         "PR0702",
         "Steps that cannot be put in any order",
         "Read the notes: two needs exclude each other, or a step is needed that nothing offers.",
-        "- need: battery.ground is off   # while another rule needs it connected for the same step");
+        "for: {s: step}\nwhen: [ s does drain_oil ]\nthen: [{need: vehicle.height is raised}, {need: vehicle.height is ground}]");
 
     private static readonly DiagnosticCode OrderSearchBoundCode = Declare(
         "PR0703",

@@ -7,13 +7,13 @@ internal static partial class Messages
         "PR0401",
         "A name that does not stand for a part or step here",
         "Declare it under 'for', or name a kind of part.",
-        "s on oil_pan, without 'for: {s: step}'");
+        "when: [ s on oil_pan ]");
 
     private static readonly DiagnosticCode UnboundCode = Declare(
         "PR0402",
         "A variable that no condition binds",
         "Add a relation or a condition on a step that binds it, or name the kind itself.",
-        "for: {cover: part} and no condition on 'cover'");
+        "for: {cover: part}\nwhen: [ oil_pan.dented is yes ]");
 
     private static readonly DiagnosticCode ReservedCode = Declare(
         "PR0403",
@@ -25,73 +25,73 @@ internal static partial class Messages
         "PR0404",
         "A part of the wrong kind",
         "Name a part of the kind that the message names.",
-        "do: remove_starter(oil_pan)");
+        "then: [{do: remove_starter(oil_pan)}]");
 
     private static readonly DiagnosticCode StateCode = Declare(
         "PR0405",
         "A state condition is due",
         "Write PART.ASPECT is STATE.",
-        "need: raise the engine");
+        "then: [{end: engine_raised}]");
 
     private static readonly DiagnosticCode MomentCode = Declare(
         "PR0406",
         "A state guards a conclusion that has no moment",
         "Write at_start(...) for the state before the work, or let the conclusion be about a step.",
-        "when: [ engine.height is raised ], then: [ {set: ...} ]");
+        "when: [ engine.height is raised ]\nthen: [{stop: Lower the engine first.}]");
 
     private static readonly DiagnosticCode StepCode = Declare(
         "PR0407",
         "It is not clear which step a conclusion is about",
         "Name the step as 'at', or declare one under 'for' and bind it.",
-        "for: {s: step, t: step} and a 'need' without 'at'");
+        "then: [{detail: Wear gloves.}]");
 
     private static readonly DiagnosticCode ConclusionCode = Declare(
         "PR0408",
         "A conclusion that is not written as it should be",
         "Write it in the form that the message names.",
-        "do: take the starter down");
+        "then: [{do: remove_starter}]");
 
     private static readonly DiagnosticCode DemandCode = Declare(
         "PR0409",
         "A demand on a fact that takes none, or a value for one that takes only demands",
         "Demands are on quantities; a fact with 'demand: yes' takes 'at_least' and 'at_most' only.",
-        "at_least: {oil_pan.gasket: cork}");
+        "then: [{at_least: {oil_pan.gasket: cork}}]");
 
     private static readonly DiagnosticCode NeverCode = Declare(
         "PR0410",
         "Something that can never come about",
         "Look at the ranges and words that the facts are declared with, and at the other conditions.",
-        "oil_pan.drop_available > 20 in, where its range is 0..12 in");
+        "oil_pan.drop_available > 20 in");
 
     private static readonly DiagnosticCode AlwaysCode = Declare(
         "PR0411",
         "A condition, or a part of one, that decides nothing",
         "Leave it out, or correct the range, the figure or the words.",
-        "oil_pan.drop_available >= 0 in, where its range is 0..12 in");
+        "oil_pan.drop_available >= 0 in");
 
     private static readonly DiagnosticCode RingCode = Declare(
         "PR0412",
         "Rules that need to know what they conclude",
         "Break the ring: let one of the facts be asked for, or derive it from something else.",
-        "set: {a.x: a.y + 1 in} and set: {a.y: a.x}");
+        "then: [{set: {oil_pan.drop_needed: oil_pan.drop_needed + 1 in}}]");
 
     private static readonly DiagnosticCode TableCode = Declare(
         "PR0413",
         "A table with a cell or an input that it cannot have",
         "Write words joined by '|', a figure, a comparison, a range, or '-'.",
-        "[ about two inches, 15 min ]");
+        "rows: [[ \"< 2 in\", 15 min ]]");
 
     private static readonly DiagnosticCode GapCode = Declare(
         "PR0414",
         "A table with a gap",
         "Add the missing row, or widen one.",
-        "rows for 'none' and 'light' and none for 'heavy'");
+        "rows: [[none, 0 min], [light, 15 min]]");
 
     private static readonly DiagnosticCode OverlapCode = Declare(
         "PR0415",
         "A table with rows that overlap",
         "Let each combination of inputs have one row.",
-        "[ \"< 2 in\", a ] and [ \"< 3 in\", b ]");
+        "rows: [[none, 0 min], [\"-\", 15 min]]");
 
     public static Diagnostic StepInsteadOfPart(SourceSpan span, string name) => VariableCode.At(span, $"{Quote(name)} is a step, a part is due here");
 

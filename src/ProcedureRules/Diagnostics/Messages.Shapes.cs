@@ -9,43 +9,43 @@ internal static partial class Messages
         "PR0101",
         "A key that is not known here",
         "Correct the spelling, or move the key to where it belongs.",
-        "therm: [...]");
+        "kinds: {heat_shield: {txt: heat shield}}");
 
     private static readonly DiagnosticCode MissingKeyCode = Declare(
         "PR0102",
         "A key that has to be written is missing",
         "Add the key.",
-        "- rule: a name without 'then'");
+        "aspects: {battery.charge: {states: [full, flat]}}");
 
     private static readonly DiagnosticCode WrongKindCode = Declare(
         "PR0103",
         "A value of the wrong kind",
         "Write the kind of value that the message names.",
-        "when: pan.drop < 2 in");
+        "kinds: [heat_shield]");
 
     private static readonly DiagnosticCode NotOneOfTheWordsCode = Declare(
         "PR0104",
         "A word that is not in the closed list",
         "Use one of the words of the list.",
-        "place: undr");
+        "kinds: {heat_shield: {if_silent: maybe}}");
 
     private static readonly DiagnosticCode WrongFormCode = Declare(
         "PR0105",
         "A text or name of the wrong form",
         "Write it in the form that the message describes.",
-        "part: Oil Pan!");
+        "kinds: {Heat Shield: {}}");
 
     private static readonly DiagnosticCode OutOfBoundsCode = Declare(
         "PR0106",
         "A number or a list outside its bounds",
         "Stay within the bounds that the message names.",
-        "hands: 12");
+        "operations: {hold: {on: engine, text: Hold it, place: bay, time: 1 min, hands: 30}}");
 
     private static readonly DiagnosticCode NoDecidingKeyCode = Declare(
         "PR0107",
         "An entry that does not say what it is",
         "Write one of the keys that the message names.",
-        "then: [{rank: 1}]");
+        "then: [{at: s}]");
 
     public static Diagnostic UnknownKey(SourceSpan key, string name, string noun, IEnumerable<string> known)
     {

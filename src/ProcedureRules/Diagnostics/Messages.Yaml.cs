@@ -7,31 +7,31 @@ internal static partial class Messages
         "PR0001",
         "A file is not there or cannot be read",
         "Check the path, and that the file may be read.",
-        "check rules/no-such-file.yaml");
+        "vehicle: no-such-sheet.yaml");
 
     private static readonly DiagnosticCode NotUtf8Code = Declare(
         "PR0002",
         "A file is not UTF-8 text",
         "Save the file as UTF-8.",
-        "a degree sign saved in the old one-byte encoding");
+        "ask: Warmer than 80 °C? (saved as Latin-1)");
 
     private static readonly DiagnosticCode TooBigCode = Declare(
         "PR0003",
         "A file is too big or too deep",
         "Split the file; write nested lists and mappings flatter.",
-        "a list within a list, more than 64 deep");
+        "needs: ... [x] ...");
 
     private static readonly DiagnosticCode CharacterCode = Declare(
         "PR0004",
         "A character that a file may not hold",
         "Delete the character; it is invisible in most editors.",
-        "a NUL character left behind by a copy from another program");
+        "text: Take the ␀pan down");
 
     private static readonly DiagnosticCode SyntaxCode = Declare(
         "PR0005",
         "The text is not well-formed YAML",
         "Look at the place named and the line before it: brackets, quotes, indentation, a space after a colon.",
-        "parts: [pan, starter");
+        "places: [bay, under");
 
     private static readonly DiagnosticCode EmptyCode = Declare(
         "PR0006",
@@ -43,7 +43,7 @@ internal static partial class Messages
         "PR0007",
         "A file holds more than one document",
         "Put each document into a file of its own.",
-        "a: 1\n---\nb: 2");
+        "pack: engine\n---\npack: gearbox");
 
     private static readonly DiagnosticCode DuplicateKeyCode = Declare(
         "PR0008",

@@ -34,9 +34,9 @@ internal static class ConclusionShapes
         Way("supply", Template, "A supply for the step.", At),
         Way("detail", Template, "A detail line at the step.", At),
         Way("wait", Wait(), "A wait between two steps, or since an event before the job."),
-        Way("for", Work, "A finding for a cause: `CAUSE(part)`.", Strength()),
-        Way("against", Work, "A finding against a cause.", Strength()),
-        Way("exclude", Work, "A finding that excludes a cause."),
+        Way("for", OfCause, "A finding for a cause.", Strength()),
+        Way("against", OfCause, "A finding against a cause.", Strength()),
+        Way("exclude", OfCause, "A finding that excludes a cause."),
         Way("stop", Template, "The job cannot go on, and why."));
 
     private static readonly MapShape Option = new(

@@ -37,6 +37,9 @@ internal static class Forms
     /// <summary>An operation on a part.</summary>
     public static readonly Shape Work = new TextShape { Format = "operation on a part", Examples = ["remove_starter(starter)"] };
 
+    /// <summary>A cause of a part.</summary>
+    public static readonly Shape OfCause = new TextShape { Format = "cause of a part", Examples = ["worn_out(starter)"] };
+
     /// <summary>Yes or no.</summary>
     public static readonly Shape YesNo = new YesNoShape();
 

@@ -51,10 +51,10 @@ internal static class RuleReader
         var rows = new List<IReadOnlyList<Snippet>>();
         foreach (var row in map.List("rows").OfType<YamlSequence>())
         {
-            if (row.Items.Count == inputs.Count + 1 && row.Items.All(cell => cell is YamlScalar { IsNothing: false }))
-                rows.Add([.. row.Items.Cast<YamlScalar>().Select(cell => new Snippet(cell))]);
-            else if (row.Items.Count >= 2 && row.Items.Count != inputs.Count + 1)
+            if (row.Items.Count >= 2 && row.Items.Count != inputs.Count + 1)
                 bag.Add(Messages.RowLength(row.Span, inputs.Count + 1, row.Items.Count));
+            // A row that is wrong stays: without it the table would be said to have a gap, too.
+            rows.Add([.. row.Items.OfType<YamlScalar>().Where(cell => !cell.IsNothing).Select(cell => new Snippet(cell))]);
         }
 
         return Snippets.At(map, "output") is not { } output ? null : new TableDeclaration

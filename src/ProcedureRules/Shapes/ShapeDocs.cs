@@ -20,7 +20,7 @@ internal static class ShapeDocs
     private static string Row(Field field)
     {
         var meaning = field.Documentation.Length > 0 ? field.Documentation : field.Shape.Documentation;
-        var due = field.IsRequired ? " **Required.**" : field.Default is { } value ? $" Default: `{value}`." : "";
+        var due = field.IsRequired ? " **Required.**" : field.Default is { } value ? $" Default: {Written(value)}." : "";
         return $"| `{field.Name}` | {Cell(Value(field.Shape))} | {Cell(meaning + due)} |";
     }
 
@@ -30,7 +30,7 @@ internal static class ShapeDocs
         WordShape word => string.Join(", ", word.Words.Select(w => $"`{w}`")),
         YesNoShape => "`yes`, `no`",
         IntegerShape integer => string.Create(CultureInfo.InvariantCulture, $"whole number, {integer.Min} to {integer.Max}"),
-        ListShape list => $"list of {ItemOf(list)}",
+        ListShape list => Several(ItemOf(list)),
         MapShape map => map.Noun,
         DictionaryShape dictionary => $"mapping, each value: {Value(dictionary.Value)}",
         OneOfShape oneOf => oneOf.Noun,
@@ -43,6 +43,17 @@ internal static class ShapeDocs
         MapShape or OneOfShape when list.Item is RefShape named => named.Name,
         var item => Value(item),
     };
+
+    // What is written as it stands is set as code; what only says what is meant has blanks.
+    private static string Written(string value) => value.Contains(' ', StringComparison.Ordinal) ? value : $"`{value}`";
+
+    private static string Several(string item)
+    {
+        if (item.StartsWith("a ", StringComparison.Ordinal) || item.StartsWith("an ", StringComparison.Ordinal) || item.StartsWith('`'))
+            return $"list, each {item}";
+        var end = item.IndexOf(' ', StringComparison.Ordinal) is >= 0 and var blank ? blank : item.Length;
+        return $"list of {item[..end]}s{item[end..]}";
+    }
 
     private static string Cell(string text) => text.Replace("|", "\\|", StringComparison.Ordinal).ReplaceLineEndings(" ");
 }

@@ -34,7 +34,7 @@ public class DiagnosticCodesTests
         var rows = DiagnosticTable.Markdown().Split('\n');
 
         Assert.Equal(DiagnosticCodes.All.Count + 3, rows.Length);
-        Assert.Contains("| PR0007 | A file holds more than one document | `a: 1 / --- / b: 2` | Put each document into a file of its own. |", rows);
+        Assert.Contains("| PR0007 | A file holds more than one document | `pack: engine`<br>`---`<br>`pack: gearbox` | Put each document into a file of its own. |", rows);
     }
 
     [Theory]

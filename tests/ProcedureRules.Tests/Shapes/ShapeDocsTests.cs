@@ -16,7 +16,7 @@ public class ShapeDocsTests
             | `place` | `under`, `bay`, `2` | Where. |
             | `draft` | `yes`, `no` | Whether it is a draft. Default: `no`. |
             | `parts` | mapping, each value: text | Parts by name. |
-            | `then` | list of conclusion | What it concludes. |
+            | `then` | list of conclusions | What it concludes. |
 
             """.ReplaceLineEndings("\n"),
             ShapeDocs.Table(SmallShape.Root));

@@ -1,0 +1,57 @@
+using ProcedureRules.Tests.Repository;
+using Xunit;
+
+namespace ProcedureRules.Tests.Docs;
+
+/// <summary>The command lines of the pages print what the pages say. They need a working folder, so nothing runs beside them.</summary>
+[Collection(nameof(WorkingFolder))]
+public class ConsolePagesTests
+{
+    [Fact]
+    public void Readme_EveryCommand_PrintsWhatThePageSays()
+    {
+        foreach (var example in Examples(MarkdownPage.Load("README.md")))
+        {
+            var lines = WorkingFolder.In(RepositoryFiles.Root, example.Run);
+            Assert.True(example.Matches(lines), $"{example.Command}\n{string.Join('\n', lines)}");
+        }
+    }
+
+    [Fact]
+    public void Reference_WalkThatATrainerTypes_PrintsWhatThePageSays()
+    {
+        var folder = Directory.CreateTempSubdirectory();
+        try
+        {
+            var page = ReferencePage.Instance;
+            Directory.CreateDirectory(Path.Combine(folder.FullName, "my_rules"));
+            File.WriteAllText(Path.Combine(folder.FullName, "my_rules", "wipers.yaml"), page.WalkPack);
+            File.WriteAllText(Path.Combine(folder.FullName, "van.yaml"), page.WalkVehicle);
+            File.WriteAllText(Path.Combine(folder.FullName, "job.yaml"), page.WalkOrder);
+            foreach (var example in Examples(ReferencePage.Page))
+            {
+                var lines = WorkingFolder.In(folder.FullName, example.Run);
+                Assert.True(example.Matches(lines), $"{example.Command}\n{string.Join('\n', lines)}");
+            }
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
+
+    [Fact]
+    public void Matches_LinesLeftOut_AreAllowedWhereThePageSaysSo()
+    {
+        var example = new ConsoleExample("$ procedure-rules", ["a", "...", "d"]);
+
+        Assert.True(example.Matches(["a", "b", "c", "d"]));
+        Assert.True(example.Matches(["a", "d"]));
+        Assert.False(example.Matches(["a", "b"]));
+        Assert.False(example.Matches(["a", "d", "e"]));
+        Assert.False(new ConsoleExample("$ procedure-rules", ["a", "b"]).Matches(["a", "x", "b"]));
+    }
+
+    private static IEnumerable<ConsoleExample> Examples(MarkdownPage page) =>
+        page.Blocks.Where(block => block.Language == "console").Select(ConsoleExample.Of);
+}

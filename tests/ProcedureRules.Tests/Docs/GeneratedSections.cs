@@ -1,0 +1,92 @@
+using System.Text;
+using ProcedureRules.Diagnostics;
+using ProcedureRules.Facts;
+using ProcedureRules.Language;
+using ProcedureRules.Language.Compiling;
+using ProcedureRules.Packs;
+using ProcedureRules.Quantities;
+using ProcedureRules.Shapes;
+
+namespace ProcedureRules.Tests.Docs;
+
+/// <summary>The sections of the reference that are written from code, by the name in their markers.</summary>
+internal static class GeneratedSections
+{
+    private const string Beside = "the conclusion '";
+
+    /// <summary>An example for each function; its value is what running it gives.</summary>
+    public static readonly IReadOnlyDictionary<string, string> FunctionExamples = new Dictionary<string, string>
+    {
+        ["min"] = "min(oil_pan.drop_available, 3 in)",
+        ["max"] = "max(2 in, 1..3 in)",
+        ["abs"] = "abs(2 in - 3 in)",
+        ["if"] = "if(oil_pan.dented, 1 in, 2 in)",
+        ["demanded"] = "demanded(engine.rise)",
+        ["any"] = "any(oil_cooler)",
+        ["at_start"] = "at_start(vehicle.height is ground)",
+    };
+
+    /// <summary>Every mapping that packs, sheets and orders are made of, but for conclusions, which share one table.</summary>
+    public static IReadOnlyList<MapShape> Maps { get; } =
+        [.. new[] { PackShapes.Pack, SheetShapes.Vehicle, WorkOrderShapes.WorkOrder }.SelectMany(ShapeWalk.Maps).Distinct().Where(map => !map.Noun.StartsWith(Beside, StringComparison.Ordinal))];
+
+    public static IReadOnlyDictionary<string, Func<string>> All { get; } = Maps
+        .Select(map => KeyValuePair.Create(map.Noun, (Func<string>)(() => ShapeDocs.Table(map))))
+        .Append(new("conclusions", Conclusions))
+        .Append(new("functions", Functions))
+        .Append(new("units", Units))
+        .Append(new("a message", () => $"```text\n{CodeExamples.Run(DiagnosticCodes.Find("PR0306")!).ToSnippets()}```\n"))
+        .Append(new("messages", DiagnosticTable.Markdown))
+        .ToDictionary(entry => entry.Key, entry => entry.Value);
+
+    private static string Conclusions()
+    {
+        var table = new StringBuilder("| keyword | takes | meaning | beside it | if unknown |\n|---|---|---|---|---|\n");
+        foreach (var way in ((OneOfShape)ConclusionShapes.Conclusion.Target).Alternatives)
+        {
+            var fields = ((MapShape)way.Shape).Fields;
+            var row = ShapeDocs.Table(new MapShape("", fields[0])).Split('\n')[2].Split(" | ");
+            var beside = fields.Skip(1).Where(field => field.Name != "if_unknown").Select(field => $"`{field.Name}`");
+            var ifUnknown = ConclusionForms.Default(way.Key!) switch
+            {
+                IfUnknown.BehindCheck => "behind_check",
+                IfUnknown.Hold => "hold",
+                _ => "do",
+            };
+            table.Append($"| `{way.Key}` | {row[1]} | {fields[0].Documentation} | {string.Join(", ", beside)} | `{ifUnknown}` |\n");
+        }
+
+        return table.ToString();
+    }
+
+    private static string Functions()
+    {
+        var table = new StringBuilder("| function | gives | example | gives |\n|---|---|---|---|\n");
+        foreach (var (name, words) in FunctionRegistry.Standard.Documentation)
+        {
+            var example = FunctionExamples[name];
+            var split = words.IndexOf(": ", StringComparison.Ordinal);
+            table.Append($"| `{words[..split]}` | {words[(split + 2)..]} | `{example}` | {PageExpressions.Evaluate(example)} |\n");
+        }
+
+        return table.ToString().Replace("| function | gives |", "| function | meaning |", StringComparison.Ordinal);
+    }
+
+    private static string Units()
+    {
+        var table = new StringBuilder("| dimension | unit | also read | what it is |\n|---|---|---|---|\n");
+        foreach (var dimension in Dimensions.All)
+        {
+            var name = $"`{Dimensions.Name(dimension)}`";
+            foreach (var unit in UnitTable.For(dimension).DefaultIfEmpty())
+            {
+                table.Append(unit is null
+                    ? $"| {name} | | | no unit: a bare figure |\n"
+                    : $"| {name} | `{unit}` | {string.Join(", ", unit.Names.Skip(1).Select(spelling => $"`{spelling}`"))} | {unit.Description} |\n");
+                name = "";
+            }
+        }
+
+        return table.ToString();
+    }
+}

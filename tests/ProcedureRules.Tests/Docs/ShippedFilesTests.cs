@@ -1,0 +1,82 @@
+using System.Text.Json;
+using System.Text.RegularExpressions;
+using Json.Schema;
+using ProcedureRules.Diagnostics;
+using ProcedureRules.Quantities;
+using ProcedureRules.Reports;
+using ProcedureRules.Tests.Repository;
+using ProcedureRules.Tests.Shapes;
+using ProcedureRules.Yaml;
+using Xunit;
+
+namespace ProcedureRules.Tests.Docs;
+
+/// <summary>Every YAML file that ships names its schema in its first line and is valid by it, as an editor would find.</summary>
+public partial class ShippedFilesTests
+{
+    public static TheoryData<string> Files => new(
+        RepositoryFiles.Under("rules", "*.yaml").Concat(RepositoryFiles.Under("samples", "*.yaml")).Select(path => Path.GetRelativePath(RepositoryFiles.Root, path)));
+
+    public static TheoryData<string> Orders => new(Files.Select(row => row.Data).Where(file => Expected(file).Contains("work_order", StringComparison.Ordinal)));
+
+    private static readonly Lazy<ProcedureEngine> Engine = new(() => ProcedureEngine.Load(RepositoryFiles.PathOf("rules")).Engine!);
+
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void Yaml_ByTheSchemaThatItsFirstLineNames_IsValid(string file)
+    {
+        var path = RepositoryFiles.PathOf(file);
+        var text = File.ReadAllText(path);
+        var schema = Path.GetFullPath(Path.Combine(Path.GetDirectoryName(path)!, SchemaOf(text)));
+        var bag = new DiagnosticBag();
+        var json = YamlToJson.Convert(YamlReader.Read(new SourceFile(file, text), bag)!)!.ToJsonString();
+
+        Assert.Equal(Expected(file), Path.GetRelativePath(RepositoryFiles.Root, schema).Replace('\\', '/'));
+        Assert.Equal("", bag.ToSnippets());
+        AssertValid(json, schema);
+    }
+
+    [Theory]
+    [MemberData(nameof(Orders))]
+    public void PlanJson_OfEverySample_IsValidByItsSchema(string order)
+    {
+        var plan = Engine.Value.Open(RepositoryFiles.PathOf(order)).Session!.Plan(TestContext.Current.CancellationToken).Plan;
+        var schema = RepositoryFiles.PathOf("rules", "schema", "plan.schema.json");
+
+        AssertValid(PlanJson.Write(plan!, UnitSystem.Us), schema);
+        AssertValid(PlanJson.Write(plan!, UnitSystem.Si), schema);
+    }
+
+    [Fact]
+    public void Files_OfEachSort_AreFound()
+    {
+        var schemas = Files.Select(row => Expected(row.Data)).GroupBy(schema => schema).ToDictionary(group => group.Key, group => group.Count());
+
+        Assert.True(schemas["rules/schema/pack.schema.json"] >= 8);
+        Assert.True(schemas["rules/schema/vehicle.schema.json"] >= 6);
+        Assert.True(schemas["rules/schema/work_order.schema.json"] >= 8);
+    }
+
+    private static string Expected(string file)
+    {
+        var folders = file.Split('/', '\\');
+        var sort = folders[^2] is "archetypes" or "vehicles" ? "vehicle" : folders[^2] == "jobs" ? "work_order" : "pack";
+        return $"rules/schema/{sort}.schema.json";
+    }
+
+    private static void AssertValid(string json, string schemaPath)
+    {
+        var schema = JsonSchema.FromText(File.ReadAllText(schemaPath), new BuildOptions { SchemaRegistry = new SchemaRegistry() });
+        using var document = JsonDocument.Parse(json);
+        var result = schema.Evaluate(document.RootElement, new EvaluationOptions { OutputFormat = OutputFormat.List });
+        var errors = (result.Details ?? []).Where(detail => detail.Errors is not null)
+            .Select(detail => $"{detail.InstanceLocation}: {string.Join(", ", detail.Errors!.Values)}");
+
+        Assert.True(result.IsValid, string.Join('\n', errors));
+    }
+
+    private static string SchemaOf(string text) => FirstLine().Match(text) is { Success: true } match ? match.Groups[1].Value : "";
+
+    [GeneratedRegex(@"\A# yaml-language-server: \$schema=(\S+)\r?\n")]
+    private static partial Regex FirstLine();
+}
