@@ -4,15 +4,16 @@ using ProcedureRules.Beliefs;
 using ProcedureRules.Facts;
 using ProcedureRules.Inference;
 using ProcedureRules.Logic;
-using ProcedureRules.Packs;
-using ProcedureRules.Quantities;
 
 namespace ProcedureRules.Benchmarks;
 
 /// <summary>Something changes in a session that stands.</summary>
+[BenchmarkCategory("Change")]
 public class ChangeBenchmarks
 {
     private BeliefState _beliefs = null!;
+    private ProcedureSession _session = null!;
+    private Observation[] _measured = [];
     private InferenceSession _inference = null!;
     private Situation[] _situations = [];
     private Supposition _reading = null!;
@@ -32,9 +33,9 @@ public class ChangeBenchmarks
         var source = new PackGenerator(Rules);
         var world = new GeneratedWorld(source);
         _beliefs = world.Believe().Initial;
-        var observation = world.Situation.Observations[0];
-        var other = observation with { Value = Value.Of(observation.Value.Type, Quantity.Of(5, "mm")), Source = Source.Measured };
-        _reading = new Supposition.Observed(observation.Fact, [other]);
+        _reading = world.Reading(5);
+        _session = world.Engine.Open(world.Situation).Session!;
+        _measured = [world.Measured(5), world.Measured(75)];
         var relation = world.Situation.Relations[0];
         _hypothesis = new Supposition.RelationHolds(relation.Relation, relation.A, relation.B, Truth.Unknown);
         _situations = [Without(world.Situation, relation), world.Situation];
@@ -59,12 +60,21 @@ public class ChangeBenchmarks
         return _stock.Fire();
     }
 
+    /// <summary>One reading measured again in a session: what was said is replaced, and everything believed follows.</summary>
+    [Benchmark]
+    public BeliefState SessionReading()
+    {
+        _session.State(_measured[_turn++ % 2]);
+        return _session.Beliefs;
+    }
+
     /// <summary>One reading changed: beliefs only.</summary>
     [Benchmark]
     public BeliefState Reading() => _beliefs.With([_reading]);
 
-    /// <summary>One relation supposed to be unknown: beliefs only.</summary>
+    /// <summary>A hypothesis: one relation supposed to be unknown: beliefs only.</summary>
     [Benchmark]
+    [BenchmarkCategory("Hypothesis")]
     public BeliefState Hypothesis() => _beliefs.With([_hypothesis]);
 
     /// <summary>One relation gone or back: the rule engine, step by step.</summary>

@@ -3,6 +3,8 @@ using ProcedureRules.Diagnostics;
 using ProcedureRules.Facts;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
+using ProcedureRules.Logic;
+using ProcedureRules.Quantities;
 
 namespace ProcedureRules.Benchmarks;
 
@@ -11,23 +13,32 @@ internal sealed class GeneratedWorld
 {
     public GeneratedWorld(PackGenerator source)
     {
-        Source = source;
-        Rules = Load(source);
+        Engine = Load(source);
         var bag = new DiagnosticBag();
         Situation = new SheetReader(Rules.Vocabulary, new Dictionary<string, SourceFile>())
             .Read(new SourceFile("vehicle.yaml", source.Vehicle), null, bag) ?? throw new InvalidOperationException(bag.ToLines());
     }
 
-    public PackGenerator Source { get; }
-    public RuleBase Rules { get; }
+    public ProcedureEngine Engine { get; }
+    public RuleBase Rules => Engine.Rules;
     public Situation Situation { get; }
 
     /// <summary>From text to rules ready to run.</summary>
-    public static RuleBase Load(PackGenerator source)
+    public static ProcedureEngine Load(PackGenerator source)
     {
         var loaded = ProcedureEngine.Load([new SourceFile("generated.yaml", source.Pack)]);
-        return loaded.Engine?.Rules ?? throw new InvalidOperationException(string.Join('\n', loaded.Diagnostics));
+        return loaded.Engine ?? throw new InvalidOperationException(string.Join('\n', loaded.Diagnostics));
     }
+
+    /// <summary>The first reading of the vehicle, measured again.</summary>
+    public Observation Measured(int millimetres)
+    {
+        var first = Situation.Observations[0];
+        return first with { Value = Value.Of(first.Value.Type, Quantity.Of(millimetres, "mm")), Source = Source.Measured };
+    }
+
+    /// <summary>The same as a supposition.</summary>
+    public Supposition Reading(int millimetres) => new Supposition.Observed(Situation.Observations[0].Fact, [Measured(millimetres)]);
 
     /// <summary>From the situation to beliefs, nothing known before.</summary>
     public BeliefNetwork Believe() => BeliefNetwork.Build(new InferenceSession(Rules).Infer(Situation), new DiagnosticBag())!;

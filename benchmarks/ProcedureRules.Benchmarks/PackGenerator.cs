@@ -58,7 +58,7 @@ internal sealed class PackGenerator
 
     private GeneratedRule MakeRule(int number)
     {
-        var threshold = _random.Next(100) < _percentHolding ? _random.Next(1, 50) : 100;
+        var threshold = _random.Next(100) < _percentHolding ? _random.Next(1, 50) : 99;
         if (number % 3 == 0)
         {
             var kind = number / 3 % Parts;

@@ -6,6 +6,7 @@ using ProcedureRules.Inference;
 namespace ProcedureRules.Benchmarks;
 
 /// <summary>A new session on a vehicle, rules compiled long ago.</summary>
+[BenchmarkCategory("Session", "Memory")]
 [MemoryDiagnoser]
 public class SessionBenchmarks
 {

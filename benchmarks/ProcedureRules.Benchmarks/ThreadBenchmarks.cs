@@ -3,6 +3,7 @@ using BenchmarkDotNet.Attributes;
 namespace ProcedureRules.Benchmarks;
 
 /// <summary>Sessions side by side on one rule base.</summary>
+[BenchmarkCategory("Threads")]
 public class ThreadBenchmarks
 {
     private const int Sessions = 20;

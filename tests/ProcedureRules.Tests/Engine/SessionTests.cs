@@ -57,7 +57,8 @@ public class SessionTests
                 running.State(saying);
                 running.Plan(TestContext.Current.CancellationToken);
             }
-            var fresh = Shipped.Open("oil-pan", sayings);
+            var fresh = Shipped.Open("oil-pan");
+            foreach (var saying in sayings) fresh.State(saying);
             return Text(running) == Text(fresh);
         });
 

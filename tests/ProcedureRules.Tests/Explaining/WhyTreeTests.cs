@@ -32,7 +32,7 @@ public class WhyTreeTests
                   [rule 1]
                     vehicle dust is yes: yes
                       vehicle dust: yes, measured (seen from below)
-                    vehicle gap < 3 mm: yes
+                    vehicle gap is less than 3 mm: yes
                       vehicle gap: 2 mm, stated
 
             """,
@@ -49,7 +49,7 @@ public class WhyTreeTests
             """
             vehicle gap: 4 mm, assumed
               [rule 1]
-                vehicle drop < 5 mm: yes
+                vehicle drop is less than 5 mm: yes
                   vehicle drop: 2 mm, assumed
 
             """,

@@ -212,7 +212,7 @@ public sealed class ValueMistakesTests
             """);
         Assert.Equal(
             """
-            van.yaml:4:27: error PR0504: 'lbtf' is not a unit here; did you mean 'lbf'?
+            van.yaml:4:27: error PR0504: 'lbtf' is not a unit here; did you mean 'lb ft'?
             4 |   starter.bolt_torque: 35 lbtf
               |                           ^^^^
             """,

@@ -1,12 +1,12 @@
 using BenchmarkDotNet.Attributes;
 using NRules;
-using ProcedureRules.Language;
 
 namespace ProcedureRules.Benchmarks;
 
 /// <summary>From packs to something that can run: ours from text with all checks, the baseline from rules as data.</summary>
+[BenchmarkCategory("Load", "Memory")]
 [MemoryDiagnoser]
-public class CompileBenchmarks
+public class LoadBenchmarks
 {
     private PackGenerator _source = null!;
 
@@ -24,5 +24,5 @@ public class CompileBenchmarks
 
     /// <summary>YAML text, vocabulary, checks, compiled expressions.</summary>
     [Benchmark]
-    public RuleBase FromText() => GeneratedWorld.Load(_source);
+    public ProcedureEngine FromText() => GeneratedWorld.Load(_source);
 }
