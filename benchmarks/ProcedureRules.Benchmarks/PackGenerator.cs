@@ -14,6 +14,7 @@ internal sealed class PackGenerator
 
     private const int Relations = 50;
     private const int LevelsOfAPart = 4;
+    private const int HighestLevel = 99;
 
     // A fixed seed makes the pack the same in every run; nothing here is secret.
 #pragma warning disable CA5394
@@ -32,7 +33,7 @@ internal sealed class PackGenerator
             var pair = (_random.Next(Parts), _random.Next(Parts));
             if (pair.Item1 != pair.Item2 && !_feeds.Contains(pair)) _feeds.Add(pair);
         }
-        Levels = [.. Enumerable.Range(0, Parts * LevelsOfAPart).Select(_ => _random.Next(50, 100))];
+        Levels = [.. Enumerable.Range(0, Parts * LevelsOfAPart).Select(_ => _random.Next(50, HighestLevel + 1))];
         Rules = [.. Enumerable.Range(0, rules).Select(MakeRule)];
         Pack = WritePack();
         Vehicle = WriteVehicle();
