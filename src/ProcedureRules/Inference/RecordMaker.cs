@@ -97,19 +97,25 @@ internal sealed class RecordMaker(NodeTable nodes)
             effects[i] = new Effect(
                 conclusion, atom is null ? null : nodes.Intern(atom).Atom, FactOf(conclusion, binding), conclusion.IfUnknown);
         }
-        return effects;
+        var further = conclusions.OfType<Conclusion.Waypoints>().SelectMany(pass => pass.States.Skip(1).Select(state => (pass, state))).ToList();
+        return further.Count == 0
+            ? effects
+            : [.. effects, .. further.Select(entry => new Effect(null, nodes.Intern(Wanted(entry.state, binding)).Atom, null, entry.pass.IfUnknown))];
     }
 
     private Effect Concludes(Atom atom) => new(null, nodes.Intern(atom).Atom, null, IfUnknown.Do);
 
     private static Atom? AtomOf(CompiledRule rule, Conclusion conclusion, Binding binding) => conclusion switch
     {
-        Conclusion.Need need => new Atom.Wanted(binding.Part(need.State.Slot), need.State.Aspect, need.State.States),
+        Conclusion.Need need => Wanted(need.State, binding),
+        Conclusion.Waypoints pass => Wanted(pass.States[0], binding),
         Conclusion.Do work => new Atom.Occurs(new Step(work.Operation, binding.Part(work.Slot))),
         Conclusion.Relate relate => new Atom.Related(relate.Relation, binding.Part(relate.First), binding.Part(relate.Second)),
         Conclusion.OneOf choice => new Atom.Open(new ChoiceKey.OfRule(rule, binding, Choices.NumberOf(rule, choice))),
         _ => null,
     };
+
+    private static Atom.Wanted Wanted(StateCondition state, Binding binding) => new(binding.Part(state.Slot), state.Aspect, state.States);
 
     private static FactKey? FactOf(Conclusion conclusion, Binding binding) => conclusion switch
     {

@@ -16,7 +16,7 @@ internal static class QuestionWriter
         Reading.OfFact fact => fact.Key.ToString(),
         Reading.OfDemand demand => demand.Key.ToString(),
         Reading.OfRelation relation => $"{relation.Relation.Name}({relation.A.Name}, {relation.B.Name})",
-        Reading.OfPart part => part.Part.Name,
+        Reading.OfPart part => $"part {part.Part.Name}",
         _ => "",
     };
 

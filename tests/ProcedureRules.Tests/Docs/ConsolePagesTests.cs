@@ -10,7 +10,9 @@ public class ConsolePagesTests
     [Fact]
     public void Readme_EveryCommand_PrintsWhatThePageSays()
     {
-        foreach (var example in Examples(MarkdownPage.Load("README.md")))
+        var examples = Examples(MarkdownPage.Load("README.md")).ToList();
+        Assert.NotEmpty(examples);
+        foreach (var example in examples)
         {
             var lines = WorkingFolder.In(RepositoryFiles.Root, example.Run);
             Assert.True(example.Matches(lines), $"{example.Command}\n{string.Join('\n', lines)}");

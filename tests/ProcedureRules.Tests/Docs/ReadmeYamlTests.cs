@@ -25,6 +25,7 @@ public class ReadmeYamlTests
         foreach (var sheet in sheets) reader.Read(File(sheet), null, bag);
         foreach (var order in blocks.Where(block => block.FirstKey == "work_order")) reader.Read(File(sheets[0]), File(order), bag);
 
+        Assert.NotEmpty(blocks);
         Assert.Equal("", bag.ToSnippets());
         Assert.DoesNotContain(blocks, block => block.FirstKey is not ("pack" or "vehicle" or "work_order"));
     }

@@ -31,7 +31,11 @@ public class FunctionRegistryTests
     {
         var broken = new FunctionDefinition
         {
-            Name = "twice", Parameters = Double.Parameters, Returns = Dimension.Length, Documentation = "", Implementation = _ => throw new InvalidOperationException("no spring"),
+            Name = "twice",
+            Parameters = Double.Parameters,
+            Returns = Dimension.Length,
+            Documentation = "",
+            Implementation = _ => throw new InvalidOperationException("no spring"),
         };
         var (truth, failures) = Evaluate(broken, "twice(oil_pan.drop) > 3 in", "2 in");
         Assert.Equal(Truth.Unknown, truth);
@@ -45,7 +49,11 @@ public class FunctionRegistryTests
     {
         var wrong = new FunctionDefinition
         {
-            Name = "twice", Parameters = Double.Parameters, Returns = Dimension.Length, Documentation = "", Implementation = _ => Quantity.Of(2, "psi"),
+            Name = "twice",
+            Parameters = Double.Parameters,
+            Returns = Dimension.Length,
+            Documentation = "",
+            Implementation = _ => Quantity.Of(2, "psi"),
         };
         var (truth, failures) = Evaluate(wrong, "twice(oil_pan.drop) > 3 in", "2 in");
         Assert.Equal(Truth.Unknown, truth);
@@ -70,7 +78,11 @@ public class FunctionRegistryTests
     [InlineData("2x")]
     public void With_ATakenOrMalformedName_IsRefused(string name) => Assert.Throws<ArgumentException>(() => FunctionRegistry.Standard.With(new()
     {
-        Name = name, Parameters = [], Returns = Dimension.Length, Documentation = "", Implementation = _ => default,
+        Name = name,
+        Parameters = [],
+        Returns = Dimension.Length,
+        Documentation = "",
+        Implementation = _ => default,
     }));
 
     [Fact]

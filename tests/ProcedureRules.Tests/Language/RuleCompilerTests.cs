@@ -1,8 +1,8 @@
-using Xunit;
 using ProcedureRules.Diagnostics;
 using ProcedureRules.Language;
 using ProcedureRules.Language.Compiling;
 using ProcedureRules.Packs;
+using Xunit;
 using static ProcedureRules.Tests.Language.GivenLanguage;
 
 namespace ProcedureRules.Tests.Language;

@@ -22,7 +22,11 @@ internal static class SyntaxGenerators
 
     /// <summary>An entry of <c>when</c>.</summary>
     public static Gen<Condition> Condition { get; } = Gen.OneOf<Condition>(
-        from verb in Gen.Elements(PredicateSorts(0)) from step in Name from part in Name from aspect in Name from state in Name
+        from verb in Gen.Elements(PredicateSorts(0))
+        from step in Name
+        from part in Name
+        from aspect in Name
+        from state in Name
         select (Condition)new Condition.Changes(step, verb, new(part, aspect), state),
         from verb in Gen.Elements(PredicateSorts(1)) from step in Name from part in Name select (Condition)new Condition.Meets(step, verb, part),
         from verb in Gen.Elements(PredicateSorts(2)) from step in Name from word in Name select (Condition)new Condition.Describes(step, verb, word),
@@ -50,7 +54,10 @@ internal static class SyntaxGenerators
             from op in Gen.Elements(Enum.GetValues<UnaryOperator>()) from operand in half select (Expression)new Expression.Unary(op, operand),
             from name in Name from count in Gen.Choose(0, 3) from arguments in half.ListOf(count) select (Expression)new Expression.Call(name, [.. arguments]),
             from left in half from negated in Gen.Elements(true, false) from right in half select (Expression)new Expression.Is(left, negated, right),
-            from left in half from negated in Gen.Elements(true, false) from count in Gen.Choose(1, 3) from words in Name.ListOf(count)
+            from left in half
+            from negated in Gen.Elements(true, false)
+            from count in Gen.Choose(1, 3)
+            from words in Name.ListOf(count)
             select (Expression)new Expression.Is(left, negated, new Expression.Words([.. words])));
     }
 
