@@ -22,8 +22,8 @@ internal sealed class EffectIndex
                 if (effect.Effect.Atom is { } atom) Add(_byAtom, atom, effect);
                 if (effect.Effect.Conclusion is not { } conclusion) continue;
                 Add(_byConclusion, conclusion.GetType(), effect);
-                foreach (var step in StepsOf(conclusion).Where(slot => slot >= 0).Select(record.Binding.Step).Distinct())
-                    Add(_byStep, step, effect);
+                if (StepsOf(conclusion) is not { Length: > 0 } slots) continue;
+                foreach (var step in slots.Where(slot => slot >= 0).Select(record.Binding.Step).Distinct()) Add(_byStep, step, effect);
             }
         }
     }

@@ -1,7 +1,6 @@
 using ProcedureRules.Facts;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
-using ProcedureRules.Packs;
 
 namespace ProcedureRules.Beliefs;
 
@@ -94,14 +93,10 @@ internal sealed class GraphBuilder
     {
         foreach (var statement in _situation.Relations) _nodes.Add(new Atom.Related(statement.Relation, statement.A, statement.B));
         foreach (var observation in _situation.Observations) _nodes.Add(observation.Fact);
-        var vocabulary = _situation.Vocabulary;
-        var factsOf = new Dictionary<Kind, List<FactDefinition>>();
         foreach (var part in _situation.Parts)
         {
             _nodes.Add(new Atom.Exists(part));
-            if (!factsOf.TryGetValue(part.Kind, out var facts))
-                factsOf[part.Kind] = facts = [.. vocabulary.Facts.Where(fact => ReferenceEquals(vocabulary.FactOf(part.Kind, fact.Name), fact))];
-            foreach (var fact in facts) _nodes.Add(new FactKey(part, fact));
+            foreach (var fact in _situation.Vocabulary.FactsOf(part.Kind)) _nodes.Add(new FactKey(part, fact));
         }
     }
 

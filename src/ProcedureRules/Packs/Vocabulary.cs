@@ -4,7 +4,8 @@ namespace ProcedureRules.Packs;
 public sealed class Vocabulary
 {
     private readonly Dictionary<(Kind, string), Aspect?> _aspects = [];
-    private readonly Dictionary<(Kind, string), FactDefinition?> _facts = [];
+    private readonly Dictionary<(Kind, string), FactDefinition> _facts = [];
+    private readonly Dictionary<Kind, FactDefinition[]> _factsOfKind = [];
     private readonly Dictionary<Kind, Aspect[]> _aspectsOfKind = [];
 
     /// <summary>Builds a vocabulary from resolved definitions.</summary>
@@ -29,16 +30,18 @@ public sealed class Vocabulary
         Places = places;
         Energies = energies;
         var aspectByOwner = Aspects.ToDictionary(aspect => (aspect.Kind, aspect.Name));
-        var factByOwner = Facts.ToDictionary(fact => (fact.Kind, fact.Name));
+        var place = Facts.Select((fact, index) => (fact, index)).ToDictionary(pair => pair.fact, pair => pair.index);
+        var factsByOwner = Facts.ToLookup(fact => fact.Kind);
         var aspectNames = Aspects.Select(aspect => aspect.Name).Distinct(StringComparer.Ordinal).ToList();
-        var factNames = Facts.Select(fact => fact.Name).Distinct(StringComparer.Ordinal).ToList();
         foreach (var kind in Kinds.Values)
         {
             foreach (var name in aspectNames)
                 _aspects[(kind, name)] = kind.Lineage().Select(k => aspectByOwner.GetValueOrDefault((k, name))).FirstOrDefault(a => a is not null);
             _aspectsOfKind[kind] = [.. aspectNames.Select(name => _aspects[(kind, name)]).OfType<Aspect>()];
-            foreach (var name in factNames)
-                _facts[(kind, name)] = kind.Lineage().Select(k => factByOwner.GetValueOrDefault((k, name))).FirstOrDefault(f => f is not null);
+            // Nearest first: what a kind says itself stands before what it inherits.
+            var ofKind = kind.Lineage().SelectMany(k => factsByOwner[k]).Where(fact => _facts.TryAdd((kind, fact.Name), fact)).ToArray();
+            Array.Sort(ofKind, (a, b) => place[a] - place[b]);
+            _factsOfKind[kind] = ofKind;
         }
     }
 
@@ -80,6 +83,9 @@ public sealed class Vocabulary
 
     /// <summary>The fact of a kind by name, its own or inherited.</summary>
     public FactDefinition? FactOf(Kind kind, string name) => _facts.GetValueOrDefault((kind, name));
+
+    /// <summary>The facts of a kind, its own and inherited, in the order of <see cref="Facts"/>.</summary>
+    public IReadOnlyList<FactDefinition> FactsOf(Kind kind) => _factsOfKind.GetValueOrDefault(kind) ?? [];
 
     /// <summary>The aspects of a kind, its own and inherited.</summary>
     public IEnumerable<Aspect> AspectsOf(Kind kind) => _aspectsOfKind.GetValueOrDefault(kind) ?? [];

@@ -216,6 +216,6 @@ public sealed class AttachmentTests
         var plan = shop.Plan();
 
         Assert.Equal("the vehicle has the cover", Assert.Single(plan.Step("remove_cover(cover)").Provisional).ToString());
-        Assert.Equal("cover", Assert.Single(plan.Questions).Id);
+        Assert.Equal("part cover", Assert.Single(plan.Questions).Id);
     }
 }
