@@ -2,7 +2,9 @@ using ProcedureRules.Diagnostics;
 using ProcedureRules.Facts;
 using ProcedureRules.Language;
 using ProcedureRules.Language.Compiling;
+using ProcedureRules.Mechanics;
 using ProcedureRules.Packs;
+using ProcedureRules.Refrigerants;
 
 namespace ProcedureRules;
 
@@ -23,6 +25,11 @@ public sealed class ProcedureEngine
         Rules = rules;
     }
 
+    /// <summary>The functions that packs can call: those of the language and those of the library. A program adds its own to these.</summary>
+    public static FunctionRegistry Functions { get; } = FunctionRegistry.Standard
+        .WithAll(MechanicsFunctions.All)
+        .WithAll(RefrigerantFunctions.All);
+
     /// <summary>The heads of the packs.</summary>
     public IReadOnlyList<PackHeader> Packs => Rules.Packs;
 
@@ -34,7 +41,7 @@ public sealed class ProcedureEngine
 
     /// <summary>Loads every pack below a folder.</summary>
     /// <param name="folder">The folder; archetypes are read from its <c>archetypes</c> folder.</param>
-    /// <param name="functions">Functions that the embedding program adds to the expression language.</param>
+    /// <param name="functions">The functions that packs can call; <see cref="Functions"/> where none are given.</param>
     public static LoadResult Load(string folder, FunctionRegistry? functions = null)
     {
         var diagnostics = new DiagnosticBag();
@@ -43,7 +50,7 @@ public sealed class ProcedureEngine
 
     /// <summary>Loads packs from texts.</summary>
     /// <param name="files">The files; those below a folder <c>archetypes</c> are archetypes.</param>
-    /// <param name="functions">Functions that the embedding program adds to the expression language.</param>
+    /// <param name="functions">The functions that packs can call; <see cref="Functions"/> where none are given.</param>
     public static LoadResult Load(IEnumerable<SourceFile> files, FunctionRegistry? functions = null)
     {
         var diagnostics = new DiagnosticBag();
@@ -64,7 +71,7 @@ public sealed class ProcedureEngine
 
     private static LoadResult Load(PackSet packs, FunctionRegistry? functions, DiagnosticBag diagnostics)
     {
-        var rules = RuleCompiler.Compile(packs, functions, diagnostics);
+        var rules = RuleCompiler.Compile(packs, functions ?? Functions, diagnostics);
         var engine = diagnostics.HasErrors ? null : new ProcedureEngine(packs, rules);
         return new LoadResult(engine, diagnostics.Ordered());
     }

@@ -2,7 +2,7 @@ using ProcedureRules.Quantities;
 
 namespace ProcedureRules.Language;
 
-/// <summary>A function that an embedding program offers to packs.</summary>
+/// <summary>A function that packs can call: one of the library's, or one that an embedding program offers.</summary>
 /// <remarks>
 /// It works on intervals: what it gives must hold every result that any figures within the arguments could have, and narrower arguments
 /// must not give a wider result; then what a plan calls sure is sure. It must depend on nothing but its arguments and be
@@ -22,10 +22,13 @@ public sealed class FunctionDefinition
     /// <summary>One sentence for the reference.</summary>
     public required string Documentation { get; init; }
 
+    /// <summary>The published source it rests on, or what it rests on otherwise; empty for plain reckoning.</summary>
+    public string Basis { get; init; } = "";
+
     /// <summary>What it does.</summary>
-    public required Func<IReadOnlyList<Quantity>, Quantity> Implementation { get; init; }
+    public required Func<FunctionArguments, Quantity> Implementation { get; init; }
 
     /// <summary>How it is called, such as <c>spring_rate(load: force, travel: length)</c>.</summary>
     public string Signature =>
-        $"{Name}({string.Join(", ", Parameters.Select(parameter => $"{parameter.Name}: {Dimensions.Name(parameter.Dimension)}"))})";
+        $"{Name}({string.Join(", ", Parameters.Select(parameter => $"{parameter.Name}: {parameter.Takes}"))})";
 }

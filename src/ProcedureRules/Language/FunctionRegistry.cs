@@ -27,6 +27,9 @@ public sealed class FunctionRegistry
     /// <summary>The functions of the language alone.</summary>
     public static FunctionRegistry Standard { get; } = new(new Dictionary<string, FunctionDefinition>(), null);
 
+    /// <summary>The functions added to those of the language.</summary>
+    public IEnumerable<FunctionDefinition> Added => _added.Values;
+
     /// <summary>How each function is called and what it gives, by name.</summary>
     public IReadOnlyDictionary<string, string> Documentation => BuiltIn
         .Concat(_added.Select(entry => KeyValuePair.Create(entry.Key, $"{entry.Value.Signature}: {entry.Value.Documentation}")))
@@ -48,6 +51,11 @@ public sealed class FunctionRegistry
             throw new ArgumentException($"'{function.Name}' is not in lower-case words.", nameof(function));
         return new(new Dictionary<string, FunctionDefinition>(_added, StringComparer.Ordinal) { [function.Name] = function }, Failed);
     }
+
+    /// <summary>The same functions and more.</summary>
+    /// <exception cref="ArgumentException">A name is taken, or is no name of the language.</exception>
+    public FunctionRegistry WithAll(IEnumerable<FunctionDefinition> functions) =>
+        functions.Aggregate(this, (registry, function) => registry.With(function));
 
     /// <summary>The same functions; failures of added ones are told to <paramref name="failed"/>.</summary>
     public FunctionRegistry WithFailures(Action<Diagnostic> failed) => new(_added, failed);

@@ -62,11 +62,11 @@ internal static class GeneratedSections
     private static string Functions()
     {
         var table = new StringBuilder("| function | gives | example | gives |\n|---|---|---|---|\n");
-        foreach (var (name, words) in FunctionRegistry.Standard.Documentation)
+        foreach (var (name, words) in ProcedureEngine.Functions.Documentation)
         {
             var example = FunctionExamples[name];
-            var split = words.IndexOf(": ", StringComparison.Ordinal);
-            table.Append($"| `{words[..split]}` | {words[(split + 2)..]} | `{example}` | {PageExpressions.Evaluate(example)} |\n");
+            var split = words.IndexOf("): ", StringComparison.Ordinal) + 1;
+            table.Append($"| `{words[..split].Replace("|", "\\|", StringComparison.Ordinal)}` | {words[(split + 2)..]} | `{example}` | {PageExpressions.Evaluate(example)} |\n");
         }
 
         return table.ToString().Replace("| function | gives |", "| function | meaning |", StringComparison.Ordinal);

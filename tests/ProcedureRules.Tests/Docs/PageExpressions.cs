@@ -23,7 +23,7 @@ internal static class PageExpressions
         var page = ReferencePage.Instance;
         var (scope, parts) = Parts(page.Situation);
         var bag = new DiagnosticBag();
-        var template = new TemplateCompiler(new CompilerContext(page.Packs, FunctionRegistry.Standard, bag), scope).Compile(new Snippet(text));
+        var template = new TemplateCompiler(new CompilerContext(page.Packs, ProcedureEngine.Functions, bag), scope).Compile(new Snippet(text));
         Assert.Equal("", bag.ToSnippets());
         return template!.Render(page.Beliefs, new Binding(parts), UnitSystem.Us);
     }

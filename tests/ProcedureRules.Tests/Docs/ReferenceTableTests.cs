@@ -43,7 +43,7 @@ public partial class ReferenceTableTests
 
     [Fact]
     public void Functions_EveryFunction_HasAnExample() =>
-        Assert.Equal(FunctionRegistry.Standard.Documentation.Keys.Order(), GeneratedSections.FunctionExamples.Keys.Order());
+        Assert.Equal(ProcedureEngine.Functions.Documentation.Keys.Order(), GeneratedSections.FunctionExamples.Keys.Order());
 
     [Fact]
     public void Operators_EveryOperator_StandsInTheTable()

@@ -94,6 +94,40 @@ public class FunctionRegistryTests
         Assert.DoesNotContain("twice", FunctionRegistry.Standard.Documentation.Keys);
     }
 
+    [Theory]
+    [InlineData("stretch(one_piece, 1 in) is 2 in", Truth.Yes)]
+    [InlineData("stretch(fan_shroud.pieces, 1 in) is 2..3 in", Truth.Yes)]
+    [InlineData("stretch(fan_shroud.pieces, 1 in) is 2 in", Truth.Unknown)]
+    public void Evaluate_OfAFunctionOfWords_IsTheHullOverTheWordsStillOpen(string expression, Truth expected)
+    {
+        var (truth, failures) = Evaluate(Stretch("one_piece", "two_piece", "none"), expression, "2 in");
+        Assert.Equal(expected, truth);
+        Assert.Empty(failures);
+    }
+
+    [Fact]
+    public void Evaluate_WhereAWordIsOpenThatTheFunctionDoesNotKnow_IsAnything() =>
+        Assert.Equal(Truth.Unknown, Evaluate(Stretch("one_piece"), "stretch(fan_shroud.pieces, 1 in) < 100 in", "2 in").Truth);
+
+    [Theory]
+    [InlineData("stretch(one_peace, 1 in) > 3 in", "words that are due here; did you mean 'one_piece'?")]
+    [InlineData("stretch(fan_shroud.fixed, 1 in) > 3 in", "'kind' of 'stretch' is one of the words 'one_piece' or 'two_piece', this is a yes or no")]
+    [InlineData("stretch(1 in, 1 in) > 3 in", "'kind' of 'stretch' is one of the words 'one_piece' or 'two_piece', this is a length")]
+    public void Compile_WithAWrongWord_IsComplainedAbout(string expression, string complaint)
+    {
+        var (_, bag) = Compile(RuleText("", $"\"{expression}\"", "stop: x"), FunctionRegistry.Standard.With(Stretch("one_piece", "two_piece")));
+        Assert.EndsWith(complaint, bag.Ordered().First(diagnostic => diagnostic.Severity == Severity.Error).ToLine(), StringComparison.Ordinal);
+    }
+
+    private static FunctionDefinition Stretch(params string[] words) => new()
+    {
+        Name = "stretch",
+        Parameters = [new("kind", words), new("travel", Dimension.Length)],
+        Returns = Dimension.Length,
+        Documentation = "",
+        Implementation = arguments => Quantity.Number(arguments.Word("kind") == "one_piece" ? 2 : 3) * arguments["travel"],
+    };
+
     private static (Truth Truth, List<Diagnostic> Failures) Evaluate(FunctionDefinition function, string expression, string drop)
     {
         var failures = new List<Diagnostic>();

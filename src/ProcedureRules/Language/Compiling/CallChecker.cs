@@ -140,23 +140,26 @@ internal sealed class CallChecker(Resolver names, ExpressionChecker expressions)
     private HostCall? Host(Expression.Call call, FunctionDefinition function)
     {
         if (!HasArguments(call, function.Parameters.Count)) return null;
-        var arguments = new QuantityNode[call.Arguments.Count];
-        for (var i = 0; i < arguments.Length; i++)
-        {
-            if (expressions.Quantity(call.Arguments[i]) is not { } argument) return null;
-            var due = function.Parameters[i];
-            if (!DimensionRules.Accepts(due.Dimension, argument.Dimension))
-            {
-                names.Report(Messages.WrongArgument(
-                    names.Span(call.Arguments[i]), function.Name, due.Name, Dimensions.Phrase(due.Dimension), Dimensions.Phrase(argument.Dimension)));
-                return null;
-            }
-
-            arguments[i] = argument;
-        }
-
+        var arguments = call.Arguments.Select((argument, i) => Argument(argument, function, function.Parameters[i])).ToArray();
+        if (Array.Exists(arguments, argument => argument is null)) return null;
         var (span, failed) = (names.Span(call), names.Context.Functions.Failed);
-        return new(function, arguments, why => failed?.Invoke(Messages.HostFunctionFailed(span, function.Name, why)));
+        return new(function, arguments!, why => failed?.Invoke(Messages.HostFunctionFailed(span, function.Name, why)));
+    }
+
+    private Node? Argument(Expression given, FunctionDefinition function, FunctionParameter due)
+    {
+        var node = due.Dimension is null ? expressions.Check(given, FactType.OneOf(due.Words)) : expressions.Quantity(given);
+        switch (node)
+        {
+            case null:
+            case QuantityNode quantity when due.Dimension is { } dimension && DimensionRules.Accepts(dimension, quantity.Dimension):
+            case WordsNode words when due.Words.Intersect(words.Type.Words).Any():
+                return node;
+            default:
+                var phrase = due.Dimension is { } missed ? Dimensions.Phrase(missed) : Phrases.Of(FactType.OneOf(due.Words));
+                names.Report(Messages.WrongArgument(names.Span(given), function.Name, due.Name, phrase, Phrases.Of(node)));
+                return null;
+        }
     }
 
     private bool HasArguments(Expression.Call call, int due)
