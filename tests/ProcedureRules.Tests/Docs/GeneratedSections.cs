@@ -86,7 +86,7 @@ internal static class GeneratedSections
         {
             var example = FunctionExamples[name];
             var split = words.IndexOf("): ", StringComparison.Ordinal) + 1;
-            table.Append($"| `{words[..split].Replace("|", "\\|", StringComparison.Ordinal)}` | {words[(split + 2)..]} | `{example}` | {PageExpressions.Evaluate(example)} |\n");
+            table.Append($"| `{words[..split]}` | {words[(split + 2)..]} | `{example}` | {PageExpressions.Evaluate(example)} |\n");
         }
 
         table.Append("\nWhat they rest on:\n\n");
