@@ -22,6 +22,13 @@ internal static class GeneratedSections
         ["abs"] = "abs(2 in - 3 in)",
         ["if"] = "if(oil_pan.dented, 1 in, 2 in)",
         ["demanded"] = "demanded(engine.rise)",
+        ["allowed"] = "allowed(engine.rise)",
+        ["count"] = "count(engine_mount)",
+        ["sum"] = "sum(starter, starter.mass)",
+        ["least"] = "least(starter, starter.mass, hangs_on(starter, engine))",
+        ["greatest"] = "greatest(starter, starter.mass)",
+        ["where_least"] = "where_least(starter, starter.mass)",
+        ["where_greatest"] = "where_greatest(starter, starter.mass)",
         ["any"] = "any(oil_cooler)",
         ["at_start"] = "at_start(vehicle.height is ground)",
     };
