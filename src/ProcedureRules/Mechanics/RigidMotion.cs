@@ -16,6 +16,8 @@ internal static class RigidMotion
     private static readonly Quantity Zero = Quantity.Number(0);
     private static readonly Quantity One = Quantity.Number(1);
     private static readonly Quantity Two = Quantity.Number(2);
+    private static readonly Quantity Half = Quantity.Number(0.5);
+    private static readonly Quantity RootOfTwo = Root(Two);
 
     /// <summary>How far a point comes into its gap while the engine turns by up to one angle and is lifted by up to one length, in any order.</summary>
     public static Quantity IntoGap(string side, Quantity x, Quantity z, Quantity turn, Quantity lift) => side switch
@@ -44,18 +46,23 @@ internal static class RigidMotion
     private static Quantity ClimbAt(Quantity a, Quantity b, Quantity turn)
     {
         var sine = Sine(turn);
-        var half = Sine(Quantity.Number(0.5) * turn);
+        var half = Sine(Half * turn);
         var isPastItsPeak = a.Low > 0 && b.Low > 0 && a.Low * Math.Cos(turn.Low) < b.Low * Math.Sin(turn.Low);
         return isPastItsPeak ? a * a / (Root((a * a) + (b * b)) + b) : Quantity.Max(Zero, (a * sine) - (Two * b * half * half));
     }
 
     /// <summary>The greatest distance from where the point was, whichever way.</summary>
+    /// <remarks>
+    /// It is convex in the place of the point, so its greatest value lies at a corner. Its least is bounded from below by the sides taken
+    /// one by one, and by the middle: places that differ by so much move no more than the root of two times as much apart in a quarter turn.
+    /// </remarks>
     private static Quantity Travel(Quantity x, Quantity z, Quantity turn, Quantity lift)
     {
-        if (x.IsPoint && z.IsPoint && turn.IsPoint && lift.IsPoint) return TravelAt(x, z, turn, lift);
         var high = Corners.Of(at => TravelAt(at[0], at[1], High(turn), High(lift)), x, z).High;
         var (slow, level) = (Low(turn), Low(lift));
-        var low = Math.Max((Two * Radius(x, z) * Sine(Quantity.Number(0.5) * slow)).Low, level.Low);
+        var middle = TravelAt(Quantity.Number(x.Midpoint!.Value), Quantity.Number(z.Midpoint!.Value), slow, level);
+        var apart = Quantity.Number((x.High - x.Low) / 2) + Quantity.Number((z.High - z.Low) / 2);
+        var low = Math.Max((middle - (RootOfTwo * apart)).Low, (Two * Radius(x, z) * Sine(Half * slow)).Low);
         foreach (var side in GapSide.All)
             if (side != GapSide.Any) low = Math.Max(low, IntoGap(side, x, z, slow, level).Low);
         return Quantity.Between(low, Math.Max(low, high), Dimension.Number);

@@ -31,7 +31,7 @@ internal static class RiseFunctions
             Parameters = [Side, Out, Up, new("turn", Dimension.Angle), new("lift", Dimension.Length)],
             Returns = Dimension.Length,
             Documentation = "how far a point of the engine comes into the gap beside it on the way, when the engine turns about the mount left tight, is lifted straight, or both; "
-                + "`out` from that mount towards the lifting point and `up` from it say where the point is; slack is used up in `any` direction",
+                + "out from that mount towards the lifting point and up from it say where the point is; slack is used up whichever way the point goes",
             Basis = Basis,
             Implementation = given => MovesIntoGap(given.Word("gap_lies"), given["out"], given["up"], given["turn"], given["lift"]),
         },
@@ -51,7 +51,7 @@ internal static class RiseFunctions
 
     private static Quantity MovesIntoGap(string side, Quantity x, Quantity z, Quantity turn, Quantity lift)
     {
-        var isInRange = x.IsBounded && z.IsBounded && lift.IsBounded && lift.Low >= 0 && turn.Low >= 0 && turn.High <= Math.PI / 2;
+        var isInRange = AreShopSized(x, z, lift) && lift.Low >= 0 && turn.Low >= 0 && turn.High <= Math.PI / 2;
         return isInRange
             ? RigidMotion.IntoGap(side, Bare(x), Bare(z), Bare(turn), Bare(lift)).As(Dimension.Length, least: 0)
             : Quantity.Anything(Dimension.Length);
@@ -59,9 +59,18 @@ internal static class RiseFunctions
 
     private static Quantity SafeRise(string side, Quantity gap, Quantity x, Quantity z, Quantity arm)
     {
-        var isInRange = gap.IsBounded && gap.Low >= 0 && x.IsBounded && z.IsBounded && arm.IsBounded && arm.Low > 0;
+        var isInRange = AreShopSized(gap, x, z, arm) && gap.Low >= 0 && arm.Low > 0;
         return isInRange
             ? RigidMotion.SafeRise(side, Bare(gap), Bare(x), Bare(z), Bare(arm)).As(Dimension.Length, least: 0)
             : Quantity.Anything(Dimension.Length);
+    }
+
+    // Figures whose squares no longer fit are no places on an engine.
+    private static bool AreShopSized(params ReadOnlySpan<Quantity> lengths)
+    {
+        const double far = 1e6;
+        foreach (var length in lengths)
+            if (!(length.Low >= -far && length.High <= far)) return false;
+        return true;
     }
 }

@@ -35,7 +35,7 @@ internal static class Call
 
     public static FunctionDefinition Find(string name) => MechanicsFunctions.All.Single(function => function.Name == name);
 
-    public static Quantity Read(string figure) => QuantityReader.TryRead(figure, out var value, out var fault) ? value : throw new ArgumentException(fault.ToString());
+    public static Quantity Read(string figure) => Quantity.Read(figure);
 
     /// <summary>The middle of a result as a figure in a unit; the result must be as narrow as rounding leaves it.</summary>
     public static double In(this Quantity value, string unit)
