@@ -20,6 +20,7 @@ internal static class Host
             WhyCommand.Create(console),
             FactsCommand.Create(console),
             CheckCommand.Create(console),
+            TableCommand.Create(console),
         };
         var line = args.Length == 0 ? ["plan"] : args;
         var parsed = root.Parse(line);

@@ -50,6 +50,13 @@ internal sealed class ReportWriter(int width)
         }
     }
 
+    /// <summary>Writes a row of a table, whose blanks are kept, with a note behind it, which wraps.</summary>
+    public void WriteRow(string cells, string note, Tone tone)
+    {
+        if (note.Length == 0) _lines.Add(new ReportLine(cells, tone));
+        else Write(cells + "   ", note, tone);
+    }
+
     private static IEnumerable<string> Wrap(string text, int room)
     {
         var line = "";

@@ -91,6 +91,11 @@ public sealed class BeliefState : IBeliefs
         : new DemandMerge(fact).ToLabel().Demanded;
 
     /// <inheritdoc/>
+    public Quantity Allowed(Part part, FactDefinition fact) => _nodes.Of(new FactKey(part, fact)) is var index and >= 0
+        ? _labels.Demands[index].Allowed
+        : new DemandMerge(fact).ToLabel().Allowed;
+
+    /// <inheritdoc/>
     public Truth Related(Relation relation, Part a, Part b) => TruthOf(new Atom.Related(relation, a, b));
 
     /// <inheritdoc/>

@@ -40,17 +40,21 @@ internal sealed class DemandMerge(FactDefinition fact)
 
     public DemandLabel ToLabel()
     {
-        if (fact.Type.Dimension is not { } dimension) return new(default, default, false, RankRange.Neutral);
+        if (fact.Type.Dimension is not { } dimension) return new(default, default, default, false, RankRange.Neutral);
         var least = _hasLeast ? Quantity.Between(_leastSure, _leastPossible, dimension) : (Quantity?)null;
         var most = _hasMost ? Quantity.Between(_mostPossible, _mostSure, dimension) : (Quantity?)null;
 
-        // Where nothing is demanded, the least that can occur at all is enough.
+        // Where nothing is demanded, the least that can occur at all is enough, and the greatest is allowed.
         var floor = fact.Plausible?.Low ?? double.NegativeInfinity;
         var demanded = !_hasLeast && double.IsInfinity(floor)
             ? Quantity.Anything(dimension)
             : Quantity.Between(Math.Max(floor, _leastSure), Math.Max(floor, _leastPossible), dimension);
+        var ceiling = fact.Plausible?.High ?? double.PositiveInfinity;
+        var allowed = !_hasMost && double.IsInfinity(ceiling)
+            ? Quantity.Anything(dimension)
+            : Quantity.Between(Math.Min(ceiling, _mostPossible), Math.Min(ceiling, _mostSure), dimension);
         var isEmpty = double.IsFinite(_leastSure) && double.IsFinite(_mostSure)
             && Quantity.LessOrEqual(Quantity.Point(_leastSure, dimension), Quantity.Point(_mostSure, dimension)) == Truth.No;
-        return new(demanded, new(least, most), isEmpty, new(_low, _high));
+        return new(demanded, allowed, new(least, most), isEmpty, new(_low, _high));
     }
 }

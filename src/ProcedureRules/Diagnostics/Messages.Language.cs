@@ -161,7 +161,10 @@ internal static partial class Messages
 
     public static Diagnostic FactDue(SourceSpan span, string of) => ArgumentsCode.At(span, $"{Quote(of)} takes a fact, as in '{of}(engine.rise)'");
 
-    public static Diagnostic KindDue(SourceSpan span) => ArgumentsCode.At(span, "'any' takes the name of a kind, as in 'any(oil_cooler)'");
+    public static Diagnostic KindDue(SourceSpan span, string of, string example) =>
+        ArgumentsCode.At(span, $"{Quote(of)} takes the name of a kind, as in {Quote(example)}");
+
+    public static Diagnostic NoSum(SourceSpan span, string found) => WrongTypeCode.At(span, $"{found} cannot be added up; what can be is a length, a mass, a duration and the like");
 
     public static Diagnostic UnknownMember(SourceSpan span, string kind, string name, IEnumerable<string> known, IEnumerable<string> owners)
     {

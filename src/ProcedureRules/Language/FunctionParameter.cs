@@ -29,5 +29,5 @@ public sealed class FunctionParameter
     public IReadOnlyList<string> Words { get; } = [];
 
     /// <summary>What it takes, in words.</summary>
-    public string Takes => Dimension is { } dimension ? Dimensions.Name(dimension) : string.Join(" | ", Words);
+    public string Takes => Dimension is { } dimension ? Dimensions.Name(dimension) : string.Join(" or ", Words);
 }

@@ -12,6 +12,13 @@ public sealed class FunctionRegistry
         ["abs"] = "abs(a): a value without its sign",
         ["if"] = "if(c, a, b): a where the condition holds, b where it does not, all that either gives where it is unknown",
         ["demanded"] = "demanded(x.fact): the least that all demands on a fact ask for",
+        ["allowed"] = "allowed(x.fact): the greatest that all demands on a fact allow",
+        ["count"] = "count(KIND, c): how many parts of a kind there are for which the condition holds; it may be left out, as in all of these",
+        ["sum"] = "sum(KIND, a, c): the values of all parts of a kind, added up",
+        ["least"] = "least(KIND, a, c): the least value among the parts of a kind",
+        ["greatest"] = "greatest(KIND, a, c): the greatest value among the parts of a kind",
+        ["where_least"] = "where_least(KIND, a, c): the part that has the least value, for a text",
+        ["where_greatest"] = "where_greatest(KIND, a, c): the part that has the greatest value, for a text",
         ["any"] = "any(kind): the vehicle has a part of the kind",
         ["at_start"] = "at_start(x.aspect is state): a state as it is now; an entry of its own in 'when'",
     };

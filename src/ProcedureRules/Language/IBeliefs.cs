@@ -13,6 +13,9 @@ public interface IBeliefs
     /// <summary>The least value that satisfies every demand of at least so much on a fact: from what is surely demanded to what may be.</summary>
     Quantities.Quantity Demanded(Part part, FactDefinition fact);
 
+    /// <summary>The greatest value that every demand of at most so much on a fact allows: from what may be allowed to what surely is at most.</summary>
+    Quantities.Quantity Allowed(Part part, FactDefinition fact);
+
     /// <summary>Whether a relation holds.</summary>
     Truth Related(Relation relation, Part a, Part b);
 

@@ -75,6 +75,8 @@ internal sealed class Completion : IBeliefs
 
     public Quantity Demanded(Part part, FactDefinition fact) => _demands[new(part, fact)].Actual;
 
+    public Quantity Allowed(Part part, FactDefinition fact) => Quantity.Anything(fact.Type.Dimension!.Value);
+
     public Truth Related(Relation relation, Part a, Part b) => Kleene.Of(IsTrue(new Atom.Related(relation, a, b)));
 
     public Truth Exists(Part part) => Kleene.Of(IsTrue(new Atom.Exists(part)));

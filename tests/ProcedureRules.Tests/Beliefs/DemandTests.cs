@@ -30,6 +30,7 @@ public class DemandTests
         var beliefs = _world.Believe();
         Assert.Equal(Millimetres(6).Quantity, beliefs.Demanded(rise.Part, rise.Fact));
         Assert.Equal(Millimetres(9).Quantity, beliefs.Demands(rise).Most);
+        Assert.Equal(Millimetres(9).Quantity, beliefs.Allowed(rise.Part, rise.Fact));
         Assert.Empty(beliefs.EmptyBands);
     }
 
@@ -60,6 +61,15 @@ public class DemandTests
         var empty = Assert.Single(_world.Believe().EmptyBands);
         Assert.Equal(rise, empty.Key);
         Assert.Equal([least, most], empty.Demands.Select(demand => demand.Record));
+    }
+
+    [Fact]
+    public void Demand_OfAtMostThatIsPossible_LowersTheLowerEndOfWhatIsAllowed()
+    {
+        var (wet, rise) = (_world.YesNo("wet"), _world.Gap("rise"));
+        _world.Rule([], [], AtMost(rise, Say.Millimetres(7, 8)));
+        _world.Rule([], [Say.Yes(wet)], AtMost(rise, Say.Millimetres(2)));
+        Assert.Equal(Millimetres(2, 8).Quantity, _world.Believe().Allowed(rise.Part, rise.Fact));
     }
 
     [Fact]

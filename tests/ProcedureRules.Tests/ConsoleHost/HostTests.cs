@@ -73,6 +73,7 @@ public class HostTests
     [InlineData("why")]
     [InlineData("check")]
     [InlineData("facts")]
+    [InlineData("table")]
     public void Help_OfEachCommand_ShowsAnExample(string command)
     {
         var (exit, output, _) = Run(command, "--help");

@@ -22,8 +22,28 @@ internal static class GeneratedSections
         ["abs"] = "abs(2 in - 3 in)",
         ["if"] = "if(oil_pan.dented, 1 in, 2 in)",
         ["demanded"] = "demanded(engine.rise)",
+        ["allowed"] = "allowed(engine.rise)",
+        ["count"] = "count(engine_mount)",
+        ["sum"] = "sum(starter, starter.mass)",
+        ["least"] = "least(starter, starter.mass, hangs_on(starter, engine))",
+        ["greatest"] = "greatest(starter, starter.mass)",
+        ["where_least"] = "where_least(starter, starter.mass)",
+        ["where_greatest"] = "where_greatest(starter, starter.mass)",
         ["any"] = "any(oil_cooler)",
         ["at_start"] = "at_start(vehicle.height is ground)",
+        ["saturation_pressure"] = "saturation_pressure(r134a, 80 degF)",
+        ["saturation_temperature"] = "saturation_temperature(r134a, 50 psia)",
+        ["saturation_gauge"] = "saturation_gauge(r134a, 70..80 degF, air_pressure(0 ft))",
+        ["air_pressure"] = "air_pressure(5000 ft)",
+        ["absolute_pressure"] = "absolute_pressure(35 psi, air_pressure(5000 ft))",
+        ["gauge_pressure"] = "gauge_pressure(500 micron, air_pressure(0 ft))",
+        ["deepest_vacuum"] = "deepest_vacuum(air_pressure(5000 ft))",
+        ["water_boiling_pressure"] = "water_boiling_pressure(70 degF)",
+        ["water_boiling_temperature"] = "water_boiling_temperature(5000 micron)",
+        ["vacuum_rise"] = "vacuum_rise(500 micron, 700 micron, 5 min, 10 min)",
+        ["vacuum_slowing"] = "vacuum_slowing(500 micron, 900 micron, 1000 micron)",
+        ["r12_to_r134a_charge"] = "r12_to_r134a_charge(36 oz)",
+        ["r12_to_r134a_start"] = "r12_to_r134a_start(2 lb 4 oz)",
     };
 
     /// <summary>Every mapping that packs, sheets and orders are made of, but for conclusions, which share one table.</summary>
@@ -66,9 +86,12 @@ internal static class GeneratedSections
         {
             var example = FunctionExamples[name];
             var split = words.IndexOf("): ", StringComparison.Ordinal) + 1;
-            table.Append($"| `{words[..split].Replace("|", "\\|", StringComparison.Ordinal)}` | {words[(split + 2)..]} | `{example}` | {PageExpressions.Evaluate(example)} |\n");
+            table.Append($"| `{words[..split]}` | {words[(split + 2)..]} | `{example}` | {PageExpressions.Evaluate(example)} |\n");
         }
 
+        table.Append("\nWhat they rest on:\n\n");
+        foreach (var basis in ProcedureEngine.Functions.Added.Where(function => function.Basis.Length > 0).GroupBy(function => function.Basis))
+            table.Append($"- {string.Join(", ", basis.Select(function => $"`{function.Name}`"))}: {basis.Key}.\n");
         return table.ToString().Replace("| function | gives |", "| function | meaning |", StringComparison.Ordinal);
     }
 

@@ -117,6 +117,8 @@ public class ConditionTests
 
         public Quantity Demanded(Part part, FactDefinition fact) => default;
 
+        public Quantity Allowed(Part part, FactDefinition fact) => default;
+
         public Truth Related(Relation relation, Part a, Part b) => default;
 
         public Truth Exists(Part part) => default;

@@ -23,22 +23,27 @@ internal sealed class SupposedBeliefs : IBeliefs
     public Quantity Demanded(Part part, FactDefinition fact) =>
         Demands.TryGetValue(fact.Name, out var band) ? band : Quantity.Anything(fact.Type.Dimension!.Value);
 
+    public Quantity Allowed(Part part, FactDefinition fact) => Demanded(part, fact);
+
     public Truth Related(Relation relation, Part a, Part b) => Relations.GetValueOrDefault((relation.Name, a.Name, b.Name), Truth.Unknown);
 
     public Truth Exists(Part part) => Parts.GetValueOrDefault(part.Name, Truth.Unknown);
 
-    public IReadOnlyList<Part> PartsOf(Kind kind) => Parts.ContainsKey(kind.Name) ? [new(kind.Name, kind)] : [];
+    /// <summary>The parts in <see cref="Parts"/> named like the kind, or like it and a number: <c>starter_2</c>.</summary>
+    public IReadOnlyList<Part> PartsOf(Kind kind) => [.. Parts.Keys.Where(name => KindOf(name) == kind.Name).Select(name => new Part(name, kind))];
 
     /// <summary>Writes down a value, given as a figure or as words joined by <c>|</c>.</summary>
     public SupposedBeliefs With(Vocabulary vocabulary, string path, string value)
     {
         var (owner, name) = (path.Split('.')[0], path.Split('.')[1]);
-        var fact = vocabulary.FactOf(vocabulary.Kinds[owner], name)!;
+        var fact = vocabulary.FactOf(vocabulary.Kinds[KindOf(owner)], name)!;
         Values[(owner, name)] = fact.Type.IsQuantity ? Value.Of(fact.Type, Quantity.Read(value).As(fact.Type.Dimension!.Value))
             : fact.Type.IsText ? Value.OfText(value)
             : Value.OfWords(fact.Type, value.Split('|').Aggregate(0UL, (bits, word) => bits | (1UL << fact.Type.Words.ToList().IndexOf(word))));
         return this;
     }
+
+    private static string KindOf(string part) => part.TrimEnd('_', '1', '2', '3');
 
     /// <summary>A part named like each part variable, a step of <c>clean</c> for each step variable.</summary>
     public static Binding Bind(RuleBase rules, CompiledRule rule) => new([.. rule.Variables.Select(variable => variable.Kind is { } kind

@@ -21,8 +21,10 @@ internal sealed class CallChecker(Resolver names, ExpressionChecker expressions)
                 return Abs(call);
             case "if":
                 return If(call, due);
-            case "demanded":
+            case "demanded" or "allowed":
                 return Demanded(call);
+            case "count" or "sum" or "least" or "greatest" or "where_least" or "where_greatest":
+                return new AggregateChecker(names, expressions).Check(call);
             case "any":
                 return Any(call);
             case "at_start":
@@ -115,12 +117,12 @@ internal sealed class CallChecker(Resolver names, ExpressionChecker expressions)
         if (!HasArguments(call, 1)) return null;
         if (call.Arguments[0] is not Expression.Path path)
         {
-            names.Report(Messages.FactDue(names.Span(call.Arguments[0]), "demanded"));
+            names.Report(Messages.FactDue(names.Span(call.Arguments[0]), call.Function.Text));
             return null;
         }
 
         if (names.Fact(path) is not { } found) return null;
-        if (found.Fact.Type.IsQuantity) return new(found.Part.Slot, found.Fact);
+        if (found.Fact.Type.IsQuantity) return new(found.Part.Slot, found.Fact, isMost: call.Function.Text == "allowed");
         names.Report(Messages.NoDemands(names.Span(path), found.Fact.ToString(), found.Fact.Span));
         return null;
     }
@@ -133,7 +135,7 @@ internal sealed class CallChecker(Resolver names, ExpressionChecker expressions)
             return names.Kind(name) is { } kind ? new(kind) : null;
         }
 
-        names.Report(Messages.KindDue(names.Span(call.Arguments[0])));
+        names.Report(Messages.KindDue(names.Span(call.Arguments[0]), "any", "any(oil_cooler)"));
         return null;
     }
 

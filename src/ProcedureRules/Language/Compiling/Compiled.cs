@@ -38,7 +38,7 @@ internal static class Compiled
             QuantityNode quantity => (beliefs, binding) => Value(quantity, type, beliefs, binding),
             WordsNode words => (beliefs, binding) => Facts.Value.OfWords(type, words.Evaluate(beliefs, binding)),
             TruthNode truth => OfTruth(new TruthWords(truth)),
-            FactText fact => fact.Evaluate,
+            TextNode fact => fact.Evaluate,
             _ => (_, _) => Facts.Value.OfText(text),
         },
         Reads = (binding, partsOf) => Reads(node, binding, partsOf),

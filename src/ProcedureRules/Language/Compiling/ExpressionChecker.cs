@@ -80,7 +80,7 @@ internal sealed class ExpressionChecker(Resolver names)
     {
         if (names.Member(path) is not { } member) return null;
         if (member.Fact is { } fact)
-            return fact.IsDemand && fact.Type.IsQuantity ? new DemandedQuantity(member.Part.Slot, fact)
+            return fact.IsDemand && fact.Type.IsQuantity ? new DemandedQuantity(member.Part.Slot, fact, isMost: false)
                 : fact.Type.IsQuantity ? new FactQuantity(member.Part.Slot, fact)
                 : fact.Type.IsWords ? new FactWords(member.Part.Slot, fact)
                 : new FactText(member.Part.Slot, fact);

@@ -17,6 +17,8 @@ internal sealed class NothingKnown : IBeliefs
 
     public Quantity Demanded(Part part, FactDefinition fact) => Quantity.Anything(fact.Type.Dimension.GetValueOrDefault());
 
+    public Quantity Allowed(Part part, FactDefinition fact) => Quantity.Anything(fact.Type.Dimension.GetValueOrDefault());
+
     public Truth Related(Relation relation, Part a, Part b) => Truth.Unknown;
 
     public Truth Exists(Part part) => Truth.Unknown;

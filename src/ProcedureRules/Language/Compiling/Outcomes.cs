@@ -11,6 +11,8 @@ internal sealed class Outcomes(CompilerContext context, RuleScope scope)
     /// <summary>Whether a condition can hold at all; if not, an error says so. What always holds is a warning.</summary>
     public bool CanHold(Test test, TruthNode node, Resolver names, Func<SourceSpan, string, Diagnostic> never)
     {
+        // How many parts of a kind a vehicle has, and so what they add up to, has no bound.
+        if (node.All().Any(part => part is IGathers)) return true;
         var binding = NothingKnown.Bind(scope);
         var whole = node.Evaluate(NothingKnown.Beliefs, binding);
         if (whole != Truth.Unknown)

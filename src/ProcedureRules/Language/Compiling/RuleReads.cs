@@ -46,6 +46,9 @@ internal sealed class RuleReads(string rule, SourceSpan span)
                 case DemandedQuantity fact:
                     Judged.Add(new(fact.Fact, fact.Slot, IsDemand: true));
                     break;
+                case IGathers gathers:
+                    foreach (var gathered in gathers.Gathered) Judge(gathered);
+                    break;
                 case RelationHolds relation:
                     Judged.Add(new(relation.Relation));
                     break;
@@ -53,6 +56,6 @@ internal sealed class RuleReads(string rule, SourceSpan span)
         }
     }
 
-    /// <summary>A fact of the part in a slot, a demand on one, or a relation between any parts (slot -1).</summary>
+    /// <summary>A fact of the part in a slot (below 0: of any part of a kind), a demand on one, or a relation between any parts (slot -1).</summary>
     internal readonly record struct Key(object Definition, int Slot = -1, bool IsDemand = false);
 }

@@ -6,6 +6,7 @@ namespace ProcedureRules.Language.Compiling;
 internal sealed class RuleScope(string pack)
 {
     private readonly List<Variable> _variables = [];
+    private readonly List<Variable> _each = [];
 
     /// <summary>The pack whose names are open.</summary>
     public string Pack { get; } = pack;
@@ -17,7 +18,18 @@ internal sealed class RuleScope(string pack)
 
     public IEnumerable<Variable> Steps => _variables.Where(variable => variable.Sort == Sort.Step);
 
-    public Variable? Find(string name) => _variables.Find(variable => variable.Name == name);
+    public Variable? Find(string name) =>
+        _each.Find(variable => variable.Name == name) ?? _variables.Find(variable => variable.Name == name);
+
+    /// <summary>Lets the name of a kind stand for each of its parts in turn, inside an aggregate, until it is left.</summary>
+    public Variable Enter(Kind kind)
+    {
+        var variable = new Variable(kind.Name, Sort.Part, kind, ~_each.Count);
+        _each.Add(variable);
+        return variable;
+    }
+
+    public void Leave() => _each.RemoveAt(_each.Count - 1);
 
     public Variable Add(string name, Sort sort, Kind? kind)
     {

@@ -71,7 +71,7 @@ internal sealed class TemplateCompiler(CompilerContext context, RuleScope scope)
             QuantityNode node => (beliefs, binding, units) => node.IsKnown(beliefs, binding) ? node.Evaluate(beliefs, binding).ToDisplay(units) : NotKnown,
             WordsNode node => (beliefs, binding, _) => Words(node.Type, node.Evaluate(beliefs, binding)),
             TruthNode node => (beliefs, binding, _) => node.Evaluate(beliefs, binding) switch { Truth.Yes => "yes", Truth.No => "no", _ => NotKnown },
-            FactText node => (beliefs, binding, _) => node.IsKnown(beliefs, binding) ? node.Evaluate(beliefs, binding).Text! : NotKnown,
+            TextNode node => (beliefs, binding, _) => node.IsKnown(beliefs, binding) ? node.Evaluate(beliefs, binding).Text! : NotKnown,
             _ => null,
         };
     }

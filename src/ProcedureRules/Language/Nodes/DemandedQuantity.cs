@@ -5,8 +5,8 @@ using ProcedureRules.Quantities;
 
 namespace ProcedureRules.Language.Nodes;
 
-/// <summary>What all demands on a fact ask for.</summary>
-internal sealed class DemandedQuantity(int slot, FactDefinition fact) : QuantityNode(fact.Type.Dimension.GetValueOrDefault())
+/// <summary>What all demands on a fact ask for at least, or allow at most.</summary>
+internal sealed class DemandedQuantity(int slot, FactDefinition fact, bool isMost) : QuantityNode(fact.Type.Dimension.GetValueOrDefault())
 {
     public int Slot { get; } = slot;
 
@@ -14,7 +14,7 @@ internal sealed class DemandedQuantity(int slot, FactDefinition fact) : Quantity
 
     public override Quantity Evaluate(IBeliefs beliefs, Binding binding)
     {
-        var band = beliefs.Demanded(binding.Part(Slot), Fact);
+        var band = isMost ? beliefs.Allowed(binding.Part(Slot), Fact) : beliefs.Demanded(binding.Part(Slot), Fact);
         return band.Dimension == Dimension ? band
             : DimensionRules.Accepts(Dimension, band.Dimension) ? band.As(Dimension) : Quantity.Anything(Dimension);
     }

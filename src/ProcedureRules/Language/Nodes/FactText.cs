@@ -6,13 +6,13 @@ using ProcedureRules.Quantities;
 namespace ProcedureRules.Language.Nodes;
 
 /// <summary>A fact that is free text: shown, never reasoned with.</summary>
-internal sealed class FactText(int slot, FactDefinition fact) : Node
+internal sealed class FactText(int slot, FactDefinition fact) : TextNode
 {
     public int Slot { get; } = slot;
 
     public FactDefinition Fact { get; } = fact;
 
-    public Value Evaluate(IBeliefs beliefs, Binding binding) => beliefs.Fact(binding.Part(Slot), Fact);
+    public override Value Evaluate(IBeliefs beliefs, Binding binding) => beliefs.Fact(binding.Part(Slot), Fact);
 
     public override void AddReads(List<Reading> reads, Binding binding, Func<Kind, IReadOnlyList<Part>> partsOf) =>
         reads.Add(new Reading.OfFact(new(binding.Part(Slot), Fact)));

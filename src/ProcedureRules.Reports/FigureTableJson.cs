@@ -1,0 +1,50 @@
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+
+namespace ProcedureRules.Reports;
+
+/// <summary>A table of figures as JSON: <c>title</c>, <c>rows</c> with a property for each column, <c>notes</c>, <c>basis</c>.</summary>
+public static class FigureTableJson
+{
+    private static readonly JsonWriterOptions Options = new() { Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    /// <summary>The JSON text.</summary>
+    public static string Write(FigureTable table)
+    {
+        ArgumentNullException.ThrowIfNull(table);
+        using var stream = new MemoryStream();
+        using (var json = new Utf8JsonWriter(stream, Options))
+        {
+            json.WriteStartObject();
+            json.WriteString("title", table.Title);
+            json.WriteStartArray("rows");
+            foreach (var row in table.Rows) Row(json, table, row);
+            json.WriteEndArray();
+            Texts(json, "notes", table.Notes);
+            Texts(json, "basis", table.Basis);
+            json.WriteEndObject();
+        }
+        return Encoding.UTF8.GetString(stream.ToArray());
+    }
+
+    private static void Row(Utf8JsonWriter json, FigureTable table, FigureRow row)
+    {
+        json.WriteStartObject();
+        for (var i = 0; i < table.Columns.Count; i++)
+        {
+            var column = table.Columns[i];
+            if (row.Figures[i] is { } figure) json.WriteNumber(column.Name, Math.Round((decimal)figure, column.Digits + 1));
+            else json.WriteNull(column.Name);
+        }
+        if (row.Note is { } note) json.WriteString("note", note);
+        json.WriteEndObject();
+    }
+
+    private static void Texts(Utf8JsonWriter json, string name, IReadOnlyList<string> texts)
+    {
+        json.WriteStartArray(name);
+        foreach (var text in texts) json.WriteStringValue(text);
+        json.WriteEndArray();
+    }
+}
