@@ -5,6 +5,8 @@ namespace ProcedureRules.Mechanics;
 /// <summary>A strength grade of bolts, as a published standard defines it.</summary>
 public sealed class BoltGrade
 {
+    internal const string StainlessStandard = "ISO 3506-1";
+
     internal BoltGrade(string name, string mark, string standard, bool isMetric, params IReadOnlyList<(Quantity UpTo, Quantity Proof)> ranges)
     {
         Name = name;
@@ -20,11 +22,17 @@ public sealed class BoltGrade
     /// <summary>What is called for in the shop, such as <c>8.8</c>.</summary>
     public string Mark { get; }
 
+    /// <summary>As a sentence names it, such as <c>class 8.8</c>.</summary>
+    public string Text => $"{Name.Split('_')[0]} {Mark}";
+
     /// <summary>The standard.</summary>
     public string Standard { get; }
 
     /// <summary>Whether it belongs to metric bolts.</summary>
     public bool IsMetric { get; }
+
+    /// <summary>Whether it is a stainless one, whose threads seize where they run dry.</summary>
+    public bool IsStainless => Standard == StainlessStandard;
 
     /// <summary>Proof stress by size: each up to a diameter, that included.</summary>
     internal IReadOnlyList<(Quantity UpTo, Quantity Proof)> Ranges { get; }

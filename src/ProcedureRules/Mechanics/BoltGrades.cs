@@ -20,7 +20,7 @@ public static class BoltGrades
         Metric("class_8_8", "8.8", "ISO 898-1", (16, 580), (39, 600)),
         Metric("class_10_9", "10.9", "ISO 898-1", (39, 830)),
         Metric("class_12_9", "12.9", "ISO 898-1", (39, 970)),
-        Metric("stainless_a2_70", "A2-70", "ISO 3506-1", (24, 450)),
+        Metric("stainless_a2_70", "A2-70", BoltGrade.StainlessStandard, (24, 450)),
     ];
 
     /// <summary>Finds a grade by its name or by its mark.</summary>
