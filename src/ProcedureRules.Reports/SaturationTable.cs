@@ -10,6 +10,7 @@ public static class SaturationTable
 {
     private static readonly Unit Fahrenheit = UnitTable.Find("degF")!;
     private static readonly Unit Celsius = UnitTable.Find("degC")!;
+    private static readonly Unit Foot = UnitTable.Find("ft")!;
     private static readonly Unit Psi = UnitTable.Find("psi")!;
     private static readonly Unit Vacuum = UnitTable.Find("inHg vac")!;
     private static readonly Unit Kilopascal = UnitTable.Find("kPa abs")!;
@@ -21,7 +22,7 @@ public static class SaturationTable
         var air = StandardAtmosphere.AirPressure(altitude);
         var rows = temperatures.Select(temperature => Row(refrigerant, temperature, air)).ToList();
         var isSeaLevel = altitude is { Low: 0, High: 0 };
-        var where = isSeaLevel ? "sea level" : altitude.ToDisplay(UnitSystem.Us);
+        var where = isSeaLevel ? "sea level" : string.Create(CultureInfo.InvariantCulture, $"{altitude.In(Foot).Low:F0} ft");
         return new FigureTable(
             $"{refrigerant.Designation}, saturation: liquid and vapour together",
             [new("degF", rows.TrueForAll(row => IsWhole(row.Figures[0]!.Value)) ? 0 : 1), new("psig", 1), new("degC", 1), new("kPaAbs", 1)],

@@ -1,5 +1,4 @@
 using System.Text.Json;
-using ProcedureRules.ConsoleHost;
 using ProcedureRules.Tests.Engine;
 using ProcedureRules.Tests.Repository;
 using Xunit;
@@ -119,11 +118,5 @@ public class HostTests
 
     private static string Order(string name) => RepositoryFiles.PathOf("samples", "jobs", name + ".yaml");
 
-    private static (int Exit, string Output, string Error) Run(params string[] args)
-    {
-        using var output = new StringWriter();
-        using var error = new StringWriter();
-        var exit = Host.Run(args, new HostConsole(output, error, null, 80));
-        return (exit, output.ToString().ReplaceLineEndings("\n"), error.ToString().ReplaceLineEndings("\n"));
-    }
+    private static (int Exit, string Output, string Error) Run(params string[] args) => RunHost.With(args);
 }
