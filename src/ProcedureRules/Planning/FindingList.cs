@@ -8,7 +8,7 @@ namespace ProcedureRules.Planning;
 
 /// <summary>
 /// What the findings say of causes. Excluded by a sure finding; sure by a sure strong one that nothing surely or possibly speaks against; a
-/// rival otherwise.
+/// rival otherwise. What is sure comes first, then the rivals that something speaks for, last what is ruled out.
 /// </summary>
 internal static class FindingList
 {
@@ -33,8 +33,15 @@ internal static class FindingList
                 [.. sure.Where(entry => entry.Finding.Speaks == Speaks.For).Select(entry => reasons.Of(entry.Source.Record))],
                 [.. sure.Where(entry => entry.Finding.Speaks != Speaks.For).Select(entry => reasons.Of(entry.Source.Record))]));
         }
-        return found;
+        return [.. found.OrderBy(Standing)];
     }
+
+    private static int Standing(PlanFinding finding) => finding.Verdict switch
+    {
+        Truth.Yes => 0,
+        Truth.No => 3,
+        _ => finding.For.Count > 0 ? 1 : 2,
+    };
 
     private static Wording Text(Cause cause, Part part) => new(cause.Text.Text.Replace("{it}", part.Text, StringComparison.Ordinal));
 }
