@@ -14,6 +14,7 @@ internal static class TableCommand
         """)
     {
         TableSaturationCommand.Create(console),
+        TableTorqueCommand.Create(console),
     };
 
     /// <summary>The option of every table that says how it is printed.</summary>

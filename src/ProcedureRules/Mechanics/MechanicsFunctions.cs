@@ -6,5 +6,5 @@ namespace ProcedureRules.Mechanics;
 public static class MechanicsFunctions
 {
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<FunctionDefinition> All { get; } = [];
+    public static IReadOnlyList<FunctionDefinition> All { get; } = [.. RiseFunctions.All, .. BalanceFunctions.All, .. FastenerFunctions.All];
 }
