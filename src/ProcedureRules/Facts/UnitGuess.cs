@@ -17,11 +17,9 @@ internal sealed record UnitGuess(string Value, string? Meant = null)
         if (written is null)
             return null;
         var figure = text[..^written.Length];
-        if (Nearest(units, range, value => value) is { } same)
-            return new UnitGuess(same.Text);
-        return Other(range.Dimension) is { } other && Nearest(UnitTable.For(other), range, AtSeaLevel) is { } meant
-            ? new UnitGuess(meant.Value.ToDisplay(UnitSystem.Us), meant.Text)
-            : null;
+        if (Nearest(Counterparts(units.First(unit => unit.Names.Contains(written))), range, AtSeaLevel) is { } meant)
+            return new UnitGuess(meant.Value.ToDisplay(UnitSystem.Us), meant.Text);
+        return Nearest(units, range, value => value) is { } same ? new UnitGuess(same.Text) : null;
 
         (string Text, Quantity Value)? Nearest(IEnumerable<Unit> among, Quantity within, Func<Quantity, Quantity> convert) => among
             .Select(unit => figure + unit.Symbol)
@@ -31,6 +29,10 @@ internal sealed record UnitGuess(string Value, string? Meant = null)
     }
 
     // A gauge counts from the air around, a vacuum gauge in microns from empty space: the figure of one is easily written as the other's.
+    private static IEnumerable<Unit> Counterparts(Unit unit) => Other(unit.Dimension) is { } other
+        ? UnitTable.For(other).Where(one => Math.Abs(one.Factor) == Math.Abs(unit.Factor))
+        : [];
+
     private static Dimension? Other(Dimension dimension) => dimension switch
     {
         Dimension.GaugePressure => Dimension.AbsolutePressure,

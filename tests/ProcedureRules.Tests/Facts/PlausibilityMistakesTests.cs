@@ -1,7 +1,6 @@
 using ProcedureRules.Diagnostics;
 using ProcedureRules.Facts;
 using ProcedureRules.Packs;
-using ProcedureRules.Planning;
 using ProcedureRules.Quantities;
 using ProcedureRules.Tests.Engine;
 using ProcedureRules.Tests.Packs;
@@ -10,7 +9,7 @@ using Xunit;
 namespace ProcedureRules.Tests.Facts;
 
 /// <summary>Readings that cannot be right as they stand are asked back, never swallowed.</summary>
-public sealed class PlausibilityTests
+public sealed class PlausibilityMistakesTests
 {
     // The range of the fact, what is stated, and the figure in the unit that was meant: inches for millimetres, kilograms for pounds, degC for degF ...
     [Theory]
@@ -64,6 +63,14 @@ public sealed class PlausibilityTests
             "van.yaml:4:18: warning PR0505: '29.9 inHg abs' is outside what occurs for 'thing.reading': 100 micron..0.5802 psia; is this the unit you mean? '539.8 micron' would fit, which 29.9 inHg vac is at sea level",
             Assert.Single(bag.Ordered()).ToLine());
         Assert.Equal("539.8 micron", Assert.Single(situation.Doubts).Likely);
+    }
+
+    // The pressure of a full bottle at 80 degF as a table in psia gives it, where the gauge shows 14.7 less.
+    [Fact]
+    public void Read_AGaugePressureTakenFromAnAbsoluteTable_IsDoubtedAndConverted()
+    {
+        var (_, bag) = Read("gauge_pressure", "60..90 psi", "101 psi");
+        Assert.EndsWith("'86.3 psi' would fit, which 101 psia is at sea level", Assert.Single(bag.Ordered()).ToLine(), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -131,13 +138,13 @@ public sealed class PlausibilityTests
 
         var key = session.Situation.Doubts.Single().Fact;
         Assert.DoesNotContain(session.Situation.Observations, observation => observation.Fact == key && observation.Source == Source.Measured);
-        var question = session.Plan().Plan!.Questions.Single(asked => asked.Id == "oil_pan.drop_available");
+        var question = Shipped.PlanOf(session).Questions.Single(asked => asked.Id == "oil_pan.drop_available");
         Assert.StartsWith("60 in was stated and is not used: it is outside what occurs", question.Doubted!.In(UnitSystem.Us), StringComparison.Ordinal);
         Assert.Contains("while 60 mm would fit", question.Doubted.In(UnitSystem.Us), StringComparison.Ordinal);
 
         Assert.Empty(session.State("oil_pan.drop_available=6 in"));
         Assert.Empty(session.Situation.Doubts);
-        Assert.DoesNotContain(session.Plan().Plan!.Questions, asked => asked.Doubted is not null);
+        Assert.DoesNotContain(Shipped.PlanOf(session).Questions, asked => asked.Doubted is not null);
     }
 
     [Fact]
