@@ -44,7 +44,7 @@ internal static class QuestionWriter
         var check = CheckFor(beliefs, inquiry.About);
         var at = check is null ? null : occurrences.FirstOrDefault(occurrence => occurrence.Work.Step.Equals(check))?.Id;
         var (text, how) = Put(inquiry.About);
-        return new PlanQuestion(IdOf(inquiry.About), inquiry.About, text, how, at, inquiry.Matters, Assumed(beliefs, inquiry.About));
+        return new PlanQuestion(IdOf(inquiry.About), inquiry.About, text, how, at, inquiry.Matters, Assumed(beliefs, inquiry.About), Doubted(beliefs, inquiry.About));
     }
 
     private static (Wording Text, Wording? How) Put(Reading reading) => reading switch
@@ -59,6 +59,15 @@ internal static class QuestionWriter
 
     private static Wording? Fill(Snippet? text, Part part) =>
         text is null ? null : new Wording(text.Text.Replace("{it}", part.Text, StringComparison.Ordinal));
+
+    private static Wording? Doubted(BeliefState beliefs, Reading reading)
+    {
+        if (reading is not Reading.OfFact { Key: var key }) return null;
+        if (beliefs.Network.Result.Situation.Doubts.FirstOrDefault(doubt => doubt.Fact == key) is not { } doubt) return null;
+        var fits = doubt.Likely is { } likely ? $", while {likely} would fit" : "";
+        return new Wording(units =>
+            $"{doubt.Value.In(units)} was stated and is not used: it is outside what occurs ({key.Fact.Plausible!.Value.ToDisplay(units)}){fits}. If it is right, state it as sure.");
+    }
 
     private static Wording? Assumed(BeliefState beliefs, Reading reading)
     {
