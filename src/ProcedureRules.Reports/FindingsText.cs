@@ -17,7 +17,7 @@ internal static class FindingsText
     {
         if (plan.Findings.Count == 0) return;
         writer.Heading("What the findings say");
-        foreach (var finding in plan.Findings.OrderBy(finding => finding.Verdict switch { Truth.Yes => 0, Truth.Unknown => 1, _ => 2 }))
+        foreach (var finding in plan.Findings)
         {
             var verdict = finding.Verdict switch { Truth.Yes => "sure", Truth.No => "ruled out", _ => "possible" };
             writer.Write("  ", $"{finding.Text.In(units)}: {verdict}");

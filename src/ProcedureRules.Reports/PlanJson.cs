@@ -103,6 +103,7 @@ public static class PlanJson
         json.WriteString("text", question.Text.In(units));
         if (question.How is { } how) json.WriteString("how", how.In(units));
         if (question.AtStep is { } step) json.WriteString("atStep", step);
+        if (question.Doubted is { } doubted) json.WriteString("doubted", doubted.In(units));
         if (question.Assumed is { } assumed) json.WriteString("assumed", assumed.In(units));
         Texts(json, "matters", question.Matters.Select(matters => matters.In(units)));
     }

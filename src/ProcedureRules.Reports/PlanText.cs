@@ -52,6 +52,7 @@ public static class PlanText
         foreach (var question in now)
         {
             writer.Write($"  {++number,2}. ", question.Text.In(units), Tone.Question);
+            if (question.Doubted is { } doubted) writer.Write("      ", doubted.In(units), Tone.Care);
             if (question.Assumed is { } assumed) writer.Write("      ", $"Assumed meanwhile: {assumed.In(units)}", Tone.Plain);
             if (question.How is { } how) writer.Write("      ", $"How: {how.In(units)}");
             foreach (var matters in question.Matters.Take(2)) writer.Write("      ", $"Decides: {matters.In(units)}", Tone.Quiet);

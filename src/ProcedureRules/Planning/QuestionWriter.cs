@@ -44,7 +44,7 @@ internal static class QuestionWriter
         var check = CheckFor(beliefs, inquiry.About);
         var at = check is null ? null : occurrences.FirstOrDefault(occurrence => occurrence.Work.Step.Equals(check))?.Id;
         var (text, how) = Put(beliefs, inquiry.About);
-        return new PlanQuestion(IdOf(inquiry.About), inquiry.About, text, how, at, inquiry.Matters, Assumed(beliefs, inquiry.About));
+        return new PlanQuestion(IdOf(inquiry.About), inquiry.About, text, how, at, inquiry.Matters, Assumed(beliefs, inquiry.About), Doubted(beliefs, inquiry.About));
     }
 
     /// <summary>The question about a key, and how to find out.</summary>
@@ -62,6 +62,15 @@ internal static class QuestionWriter
 
     private static Wording? Fill(BeliefState beliefs, IReadOnlyDictionary<FactDefinition, Template> texts, FactKey key) =>
         texts.TryGetValue(key.Fact, out var text) ? new Wording(text, beliefs, new([key.Part])) : null;
+
+    private static Wording? Doubted(BeliefState beliefs, Reading reading)
+    {
+        if (reading is not Reading.OfFact { Key: var key }) return null;
+        if (beliefs.Network.Result.Situation.Doubts.FirstOrDefault(doubt => doubt.Fact == key) is not { } doubt) return null;
+        var fits = doubt.Likely is { } likely ? $", while {likely} would fit" : "";
+        return new Wording(units =>
+            $"{doubt.Value.In(units)} was stated and is not used: it is outside what occurs ({key.Fact.Plausible!.Value.ToDisplay(units)}){fits}. If it is right, state it as sure.");
+    }
 
     private static Wording? Assumed(BeliefState beliefs, Reading reading)
     {
