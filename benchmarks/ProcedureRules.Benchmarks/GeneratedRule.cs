@@ -7,5 +7,6 @@ namespace ProcedureRules.Benchmarks;
 /// <param name="Key">The reading it tests, of the part fed or of the part itself.</param>
 /// <param name="Threshold">The level in mm above which it holds.</param>
 /// <param name="OwnKey">A second reading to test, of the part itself; null where there is none.</param>
+/// <param name="OwnResult">What an earlier rule derives of the part itself and this one needs; null where there is none.</param>
 /// <param name="Result">The number of the derived fact among those of the kind.</param>
-internal sealed record GeneratedRule(int Number, int Kind, int? FedKind, int Key, int Threshold, int? OwnKey, int Result);
+internal sealed record GeneratedRule(int Number, int Kind, int? FedKind, int Key, int Threshold, int? OwnKey, int? OwnResult, int Result);

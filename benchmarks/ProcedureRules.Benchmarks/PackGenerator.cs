@@ -5,7 +5,8 @@ namespace ProcedureRules.Benchmarks;
 
 /// <summary>
 /// Makes a pack of N rules of two or three keyed conditions (equality on one of 200 keys, a numeric test, a join), each deriving one fact,
-/// and a vehicle of 300 facts: 50 parts, 50 relations, 200 readings. The same for the same N.
+/// and a vehicle of 300 facts: 50 parts, 50 relations, 200 readings. Every fourth rule chains on what an earlier one derives. The same for the
+/// same N.
 /// </summary>
 internal sealed class PackGenerator
 {
@@ -15,6 +16,7 @@ internal sealed class PackGenerator
     private const int Relations = 50;
     private const int LevelsOfAPart = 4;
     private const int HighestLevel = 99;
+    private const int Chained = 4;
 
     // A fixed seed makes the pack the same in every run; nothing here is secret.
 #pragma warning disable CA5394
@@ -63,11 +65,15 @@ internal sealed class PackGenerator
         if (number % 3 == 0)
         {
             var kind = number / 3 % Parts;
-            return new GeneratedRule(number, kind, null, KeyOf(kind), threshold, KeyOf(kind), _resultsOf[kind]++);
+            return Chain(new GeneratedRule(number, kind, null, KeyOf(kind), threshold, KeyOf(kind), null, _resultsOf[kind]++));
         }
         var (from, to) = _feeds[_random.Next(Relations)];
-        return new GeneratedRule(number, from, to, KeyOf(to), threshold, number % 3 == 1 ? null : KeyOf(from), _resultsOf[from]++);
+        return Chain(new GeneratedRule(number, from, to, KeyOf(to), threshold, number % 3 == 1 ? null : KeyOf(from), null, _resultsOf[from]++));
     }
+
+    private GeneratedRule Chain(GeneratedRule rule) => rule.Number % Chained == 0 && rule.Result > 0
+        ? rule with { OwnKey = null, OwnResult = _random.Next(rule.Result) }
+        : rule;
 
     private int KeyOf(int kind) => (kind * LevelsOfAPart) + _random.Next(LevelsOfAPart);
 #pragma warning restore CA5394
@@ -93,7 +99,7 @@ internal sealed class PackGenerator
             """.ReplaceLineEndings("\n"));
         for (var key = 0; key < Levels.Count; key++)
             text.Append(Invariant($"  unit_{PartOf(key)}.{LevelOf(key)}: {{type: length, range: 0..100 mm, ask: \"How high does it stand?\"}}\n"));
-        foreach (var rule in Rules) text.Append(Invariant($"  unit_{rule.Kind}.result_{rule.Result}: {{type: yes_no, derived: yes}}\n"));
+        foreach (var rule in Rules) text.Append(Invariant($"  unit_{rule.Kind}.{ResultOf(rule.Result)}: {{type: yes_no, derived: yes}}\n"));
         text.Append("rules:\n");
         foreach (var rule in Rules) text.Append(WriteRule(rule));
         return text.ToString();
@@ -106,12 +112,14 @@ internal sealed class PackGenerator
         var variables = rule.FedKind is { } fed ? Invariant($"    for: {{x: unit_{rule.Kind}, y: unit_{fed}}}\n") : "";
         var join = rule.FedKind is null ? "" : "\"feeds(x, y)\", ";
         var level = Invariant($"\"{(rule.FedKind is null ? x : "y")}.{LevelOf(rule.Key)} > {rule.Threshold} mm\"");
-        var own = rule.OwnKey is { } key ? Invariant($", \"{x}.{LevelOf(key)} > 10 mm\"") : "";
+        var own = rule.OwnKey is { } key ? Invariant($", \"{x}.{LevelOf(key)} > 10 mm\"")
+            : rule.OwnResult is { } result ? Invariant($", \"{x}.{ResultOf(result)} is yes\"")
+            : "";
         return Invariant($$"""
               - rule: rule {{rule.Number}}
             {{variables}}    when: [ {{join}}{{level}}{{own}} ]
                 then:
-                  - set: {{{x}}.result_{{rule.Result}}: yes}
+                  - set: {{{x}}.{{ResultOf(rule.Result)}}: yes}
                 because: It was generated.
                 basis: none
 
@@ -131,6 +139,9 @@ internal sealed class PackGenerator
 
     /// <summary>The name of a key's reading.</summary>
     public static string LevelOf(int key) => Invariant($"level_{key}");
+
+    /// <summary>The name of what a rule derives.</summary>
+    public static string ResultOf(int result) => Invariant($"result_{result}");
 
     private static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

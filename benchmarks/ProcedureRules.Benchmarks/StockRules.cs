@@ -7,10 +7,13 @@ namespace ProcedureRules.Benchmarks;
 
 /// <summary>
 /// The baseline: every rule, condition by condition, a rule of the stock NRules network, made with its own RuleBuilder. Conditions stand one
-/// by one with constants in them, so that the network can share what rules have in common.
+/// by one with constants in them, so that the network can share what rules have in common. What a rule derives is a fact like the others, which
+/// further rules may match.
 /// </summary>
 internal static class StockRules
 {
+    private const string Result = "result_";
+
     public static ISessionFactory Compile(PackGenerator source) => new RuleCompiler().Compile(source.Rules.Select(Build));
 
     /// <summary>The same vehicle as plain facts.</summary>
@@ -27,7 +30,7 @@ internal static class StockRules
         var session = factory.CreateSession();
         session.InsertAll(facts);
         session.Fire();
-        return session.Query<StockResult>().AsEnumerable().Count();
+        return session.Query<StockFact>().AsEnumerable().Count(fact => fact.Predicate.StartsWith(Result, StringComparison.Ordinal));
     }
 
     private static IRuleDefinition Build(GeneratedRule rule)
@@ -58,7 +61,13 @@ internal static class StockRules
             own.Condition(IsAbove("own", 10));
             own.Condition(Join((x, own) => own.First == x.First));
         }
-        builder.RightHandSide().Action(Concluding(rule.Number));
+        if (rule.OwnResult is { } ownResult)
+        {
+            var own = all.Pattern(typeof(StockFact), "own");
+            own.Condition(Says("own", PackGenerator.ResultOf(ownResult)));
+            own.Condition(Join((x, own) => own.First == x.First));
+        }
+        builder.RightHandSide().Action(Concluding(PackGenerator.ResultOf(rule.Result)));
         return builder.Build();
     }
 
@@ -78,14 +87,14 @@ internal static class StockRules
             Expression.GreaterThan(Expression.Property(fact, nameof(StockFact.Value)), Expression.Constant(threshold)), fact);
     }
 
-    private static Expression<Action<IContext, StockFact>> Concluding(int number)
+    private static Expression<Action<IContext, StockFact>> Concluding(string result)
     {
         var context = Expression.Parameter(typeof(IContext), "context");
         var x = Expression.Parameter(typeof(StockFact), "x");
-        var conclude = ((Action<IContext, StockFact, int>)Conclude).Method;
-        return Expression.Lambda<Action<IContext, StockFact>>(Expression.Call(conclude, context, x, Expression.Constant(number)), context, x);
+        var conclude = ((Action<IContext, StockFact, string>)Conclude).Method;
+        return Expression.Lambda<Action<IContext, StockFact>>(Expression.Call(conclude, context, x, Expression.Constant(result)), context, x);
     }
 
-    private static void Conclude(IContext context, StockFact part, int number) =>
-        context.InsertLinked(number, new StockResult(number, part.First));
+    private static void Conclude(IContext context, StockFact part, string result) =>
+        context.InsertLinked(result, new StockFact(result, part.First, "", 0));
 }

@@ -57,7 +57,7 @@ public sealed class BeliefState : IBeliefs
     public IReadOnlyList<Observation> Observations(FactKey key) => _nodes.Of(key) is var index and >= 0 ? _labels.Observations[index] : [];
 
     /// <summary>The demands on a fact.</summary>
-    public DemandBand Demands(FactKey key) => _nodes.Of(key) is var index and >= 0 ? _labels.Demands[index].Band : default;
+    public DemandBand Demands(FactKey key) => _nodes.OfDemand(key) is var index and >= 0 ? _labels.Demands[index].Band : default;
 
     /// <summary>The option of a choice that is taken; null while it is open.</summary>
     public int? Taken(ChoiceKey choice)
@@ -86,12 +86,12 @@ public sealed class BeliefState : IBeliefs
         _nodes.Of(new FactKey(part, fact)) is var index and >= 0 ? _labels.Facts[index].Value : Value.Unknown(fact);
 
     /// <inheritdoc/>
-    public Quantity Demanded(Part part, FactDefinition fact) => _nodes.Of(new FactKey(part, fact)) is var index and >= 0
+    public Quantity Demanded(Part part, FactDefinition fact) => _nodes.OfDemand(new FactKey(part, fact)) is var index and >= 0
         ? _labels.Demands[index].Demanded
         : new DemandMerge(fact).ToLabel().Demanded;
 
     /// <inheritdoc/>
-    public Quantity Allowed(Part part, FactDefinition fact) => _nodes.Of(new FactKey(part, fact)) is var index and >= 0
+    public Quantity Allowed(Part part, FactDefinition fact) => _nodes.OfDemand(new FactKey(part, fact)) is var index and >= 0
         ? _labels.Demands[index].Allowed
         : new DemandMerge(fact).ToLabel().Allowed;
 

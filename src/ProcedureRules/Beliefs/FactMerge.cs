@@ -26,10 +26,16 @@ internal static class FactMerge
         if (best is not { } floor) return Unknown(fact, candidates);
 
         // What cannot come up to the best that is sure never has the word.
-        candidates.RemoveAll(candidate => candidate.Rank.High < floor);
-        var rank = new RankRange(floor, candidates.Max(candidate => candidate.Rank.High));
+        var ceiling = floor;
+        for (var c = candidates.Count - 1; c >= 0; c--)
+        {
+            if (candidates[c].Rank.High < floor) candidates.RemoveAt(c);
+            else if (candidates[c].Rank.High > ceiling) ceiling = candidates[c].Rank.High;
+        }
+
+        var rank = new RankRange(floor, ceiling);
         var value = candidates.Count == 1 ? candidates[0].Value
-            : candidates.TrueForAll(candidate => candidate is { IsSure: true, IsSettled: true, Rank.IsExact: true }) ? Agreed(candidates)
+            : candidates.TrueForAll(static candidate => candidate is { IsSure: true, IsSettled: true, Rank.IsExact: true }) ? Agreed(candidates)
             : null;
         return new(value ?? Hull(candidates), rank, candidates.Count > 1 && IsContradicted(candidates));
     }
@@ -46,6 +52,7 @@ internal static class FactMerge
     {
         var unknown = Value.Unknown(fact);
         var silenced = Source.None;
+        if (observations.Count == 0) return;
         foreach (var observation in observations)
             if (observation.Source > silenced && !fact.Type.IsText && observation.Value.Contains(unknown)) silenced = observation.Source;
         foreach (var observation in observations)

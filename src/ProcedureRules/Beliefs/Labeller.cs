@@ -195,7 +195,7 @@ internal sealed class Labeller(Graph graph, Labels labels, IBeliefs beliefs)
 
     private DemandLabel OfDemand(int index)
     {
-        var merge = new DemandMerge(_nodes.Facts[index].Fact);
+        var merge = new DemandMerge(_nodes.Demands[index].Fact);
         foreach (var contributor in graph.Contributors[_nodes.DemandNode(index)])
         {
             ref readonly var label = ref labels.Contributions[contributor];

@@ -13,7 +13,7 @@ internal sealed class Labels
         Contributions = new(graph.Nodes.Contributions.Count);
         Observations = new(graph.Nodes.Facts.Count);
         Facts = new(graph.Nodes.Facts.Count);
-        Demands = new(graph.Nodes.Facts.Count);
+        Demands = new(graph.Nodes.Demands.Count);
     }
 
     private Labels(Labels other)

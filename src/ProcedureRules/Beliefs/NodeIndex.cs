@@ -11,12 +11,14 @@ namespace ProcedureRules.Beliefs;
 /// </summary>
 internal sealed class NodeIndex(IReadOnlyList<Record> records)
 {
-    private readonly List<Atom> _atoms = [];
-    private readonly Dictionary<Atom, int> _atomIndex = [];
-    private readonly List<FactKey> _facts = [];
-    private readonly Dictionary<FactKey, int> _factIndex = [];
-    private readonly List<Contribution> _contributions = [];
-    private readonly Dictionary<Record, int> _recordIndex = Indices(records);
+    private readonly List<Atom> _atoms = new(records.Count);
+    private readonly Dictionary<Atom, int> _atomIndex = new(records.Count);
+    private readonly List<FactKey> _facts = new(records.Count);
+    private readonly Dictionary<FactKey, int> _factIndex = new(records.Count);
+    private readonly List<FactKey> _demands = [];
+    private readonly Dictionary<FactKey, int> _demandIndex = [];
+    private readonly List<Contribution> _contributions = new(records.Count);
+    private readonly Lazy<Dictionary<Record, int>> _recordIndex = new(() => Indices(records));
 
     public IReadOnlyList<Atom> Atoms => _atoms;
 
@@ -26,7 +28,10 @@ internal sealed class NodeIndex(IReadOnlyList<Record> records)
 
     public IReadOnlyList<FactKey> Facts => _facts;
 
-    public int NodeCount => FactNode(2 * _facts.Count);
+    /// <summary>The facts that something is demanded of, or whose demands are read.</summary>
+    public IReadOnlyList<FactKey> Demands => _demands;
+
+    public int NodeCount => DemandNode(_demands.Count);
 
     public NodeRef Add(Atom atom)
     {
@@ -40,27 +45,11 @@ internal sealed class NodeIndex(IReadOnlyList<Record> records)
         return new(NodeSort.Atom, index);
     }
 
-    public NodeRef Add(FactKey fact, NodeSort sort = NodeSort.Fact)
-    {
-        ref var index = ref CollectionsMarshal.GetValueRefOrAddDefault(_factIndex, fact, out var exists);
-        if (!exists)
-        {
-            index = _facts.Count;
-            _facts.Add(fact);
-        }
+    public NodeRef Add(FactKey fact) => new(NodeSort.Fact, Add(fact, _factIndex, _facts));
 
-        return new(sort, index);
-    }
+    public NodeRef AddDemand(FactKey fact) => new(NodeSort.Demand, Add(fact, _demandIndex, _demands));
 
     public void Add(Contribution contribution) => _contributions.Add(contribution);
-
-    public NodeRef Add(Reading reading) => reading switch
-    {
-        Reading.OfFact fact => Add(fact.Key),
-        Reading.OfDemand demand => Add(demand.Key, NodeSort.Demand),
-        Reading.OfRelation related => Add(new Atom.Related(related.Relation, related.A, related.B)),
-        _ => Add(new Atom.Exists(((Reading.OfPart)reading).Part)),
-    };
 
     /// <summary>The index of an atom, which is its node too; -1 where nothing is known of it.</summary>
     public int Of(Atom atom) => _atomIndex.TryGetValue(atom, out var index) ? index : -1;
@@ -68,8 +57,11 @@ internal sealed class NodeIndex(IReadOnlyList<Record> records)
     /// <summary>The index of a fact; -1 where nothing is known of it.</summary>
     public int Of(FactKey fact) => _factIndex.TryGetValue(fact, out var index) ? index : -1;
 
+    /// <summary>The index of the demands on a fact; -1 where there are none.</summary>
+    public int OfDemand(FactKey fact) => _demandIndex.TryGetValue(fact, out var index) ? index : -1;
+
     /// <summary>The index of a record of this network.</summary>
-    public int Of(Record record) => _recordIndex[record];
+    public int Of(Record record) => _recordIndex.Value[record];
 
     /// <summary>The node of a reading; -1 where nothing is known of it.</summary>
     public int NodeOf(Reading reading)
@@ -77,7 +69,7 @@ internal sealed class NodeIndex(IReadOnlyList<Record> records)
         var found = reading switch
         {
             Reading.OfFact fact => new NodeRef(NodeSort.Fact, Of(fact.Key)),
-            Reading.OfDemand demand => new(NodeSort.Demand, Of(demand.Key)),
+            Reading.OfDemand demand => new(NodeSort.Demand, OfDemand(demand.Key)),
             Reading.OfRelation related => new(NodeSort.Atom, Of(new Atom.Related(related.Relation, related.A, related.B))),
             _ => new(NodeSort.Atom, Of(new Atom.Exists(((Reading.OfPart)reading).Part))),
         };
@@ -100,7 +92,7 @@ internal sealed class NodeIndex(IReadOnlyList<Record> records)
 
     public int FactNode(int fact) => ContributionNode(_contributions.Count) + fact;
 
-    public int DemandNode(int fact) => FactNode(_facts.Count) + fact;
+    public int DemandNode(int demand) => FactNode(_facts.Count) + demand;
 
     /// <summary>The block a node is in, and its index there.</summary>
     public NodeRef Locate(int node)
@@ -109,6 +101,18 @@ internal sealed class NodeIndex(IReadOnlyList<Record> records)
         if (node < ContributionNode(0)) return new(NodeSort.Record, node - RecordNode(0));
         if (node < FactNode(0)) return new(NodeSort.Contribution, node - ContributionNode(0));
         return node < DemandNode(0) ? new(NodeSort.Fact, node - FactNode(0)) : new(NodeSort.Demand, node - DemandNode(0));
+    }
+
+    private static int Add(FactKey fact, Dictionary<FactKey, int> indices, List<FactKey> facts)
+    {
+        ref var index = ref CollectionsMarshal.GetValueRefOrAddDefault(indices, fact, out var exists);
+        if (!exists)
+        {
+            index = facts.Count;
+            facts.Add(fact);
+        }
+
+        return index;
     }
 
     private static Dictionary<Record, int> Indices(IReadOnlyList<Record> records)

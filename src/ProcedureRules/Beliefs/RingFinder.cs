@@ -69,7 +69,7 @@ internal sealed class RingFinder(Graph graph, Strata strata, PartsByKind parts)
         return sort switch
         {
             NodeSort.Atom => AtomWords.Of(_nodes.Atoms[index]),
-            NodeSort.Demand => $"demanded({_nodes.Facts[index]})",
+            NodeSort.Demand => $"demanded({_nodes.Demands[index]})",
             _ => _nodes.Facts[index].ToString(),
         };
     }

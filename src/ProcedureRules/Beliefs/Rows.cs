@@ -6,7 +6,8 @@ internal sealed class Rows<T>
     private readonly int[] _start;
     private readonly T[] _items;
 
-    private Rows(int[] start, T[] items)
+    /// <summary>Rows that lie one after another: where each begins, with the end of the last.</summary>
+    public Rows(int[] start, T[] items)
     {
         _start = start;
         _items = items;

@@ -22,18 +22,18 @@ internal static class Trouble
     public static IReadOnlyList<EmptyBand> EmptyBandsIn(Graph graph, Labels labels)
     {
         var bands = new List<EmptyBand>();
-        for (var fact = 0; fact < graph.Nodes.Facts.Count; fact++)
+        for (var demand = 0; demand < graph.Nodes.Demands.Count; demand++)
         {
-            if (!labels.Demands[fact].IsEmpty) continue;
+            if (!labels.Demands[demand].IsEmpty) continue;
             var demands = new List<RecordEffect>();
-            foreach (var contributor in graph.Contributors[graph.Nodes.DemandNode(fact)])
+            foreach (var contributor in graph.Contributors[graph.Nodes.DemandNode(demand)])
             {
                 if (labels.Contributions[contributor].Required < Assurance.Sure) continue;
                 var contribution = graph.Nodes.Contributions[contributor];
                 demands.Add(new(graph.Nodes.Records[contribution.Record], contribution.Index));
             }
 
-            bands.Add(new(graph.Nodes.Facts[fact], labels.Demands[fact].Band, demands));
+            bands.Add(new(graph.Nodes.Demands[demand], labels.Demands[demand].Band, demands));
         }
 
         return bands;

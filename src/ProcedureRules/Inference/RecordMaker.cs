@@ -57,13 +57,13 @@ internal sealed class RecordMaker(NodeTable nodes)
     public Node[] Concluded(Record record)
     {
         var count = 0;
-        foreach (var effect in record.Effects)
-            if (effect.Atom is not null) count++;
+        for (var e = 0; e < record.Effects.Count; e++)
+            if (record.Effects[e].Atom is not null) count++;
         if (count == 0) return [];
         var concluded = new Node[count];
         count = 0;
-        foreach (var effect in record.Effects)
-            if (effect.Atom is { } atom) concluded[count++] = nodes.Intern(atom);
+        for (var e = 0; e < record.Effects.Count; e++)
+            if (record.Effects[e].Atom is { } atom) concluded[count++] = nodes.Intern(atom);
         return concluded;
     }
 
@@ -73,7 +73,7 @@ internal sealed class RecordMaker(NodeTable nodes)
         foreach (var ground in instance.Grounds)
         {
             var atom = ground.Source.Atom;
-            if (atom is not Atom.Given && !premises.Exists(known => ReferenceEquals(known, atom))) premises.Add(atom);
+            if (atom is not Atom.Given && !premises.Contains(atom)) premises.Add(atom);
         }
         return premises;
     }
@@ -97,11 +97,14 @@ internal sealed class RecordMaker(NodeTable nodes)
             effects[i] = new Effect(
                 conclusion, atom is null ? null : nodes.Intern(atom).Atom, FactOf(conclusion, binding), conclusion.IfUnknown);
         }
-        var further = conclusions.OfType<Conclusion.Waypoints>().SelectMany(pass => pass.States.Skip(1).Select(state => (pass, state))).ToList();
-        return further.Count == 0
-            ? effects
-            : [.. effects, .. further.Select(entry => new Effect(null, nodes.Intern(Wanted(entry.state, binding)).Atom, null, entry.pass.IfUnknown))];
+        return Array.Exists(effects, static effect => effect.Conclusion is Conclusion.Waypoints) ? [.. effects, .. Further(conclusions, binding)] : effects;
     }
+
+    // The first state to pass stands with the conclusion itself.
+    private IEnumerable<Effect> Further(IReadOnlyList<Conclusion> conclusions, Binding binding) =>
+        from pass in conclusions.OfType<Conclusion.Waypoints>()
+        from state in pass.States.Skip(1)
+        select new Effect(null, nodes.Intern(Wanted(state, binding)).Atom, null, pass.IfUnknown);
 
     private Effect Concludes(Atom atom) => new(null, nodes.Intern(atom).Atom, null, IfUnknown.Do);
 

@@ -19,6 +19,9 @@ public sealed class Test
     /// <summary>The keys it reads under a binding; the parts of a kind are given by the second argument.</summary>
     public required Func<Binding, Func<Packs.Kind, IReadOnlyList<Part>>, IEnumerable<Reading>> Reads { get; init; }
 
+    /// <summary>Tells what it reads without making objects of it; null where only <see cref="Reads"/> does.</summary>
+    internal Action<IReadings, Binding, Func<Packs.Kind, IReadOnlyList<Part>>>? TellReads { get; init; }
+
     /// <summary>
     /// Values at which the truth can turn, for a fact that is compared with something fixed: (fact path under a binding, threshold). Questions
     /// are split there.

@@ -21,4 +21,7 @@ public sealed class ValueExpression
 
     /// <summary>The keys it reads under a binding.</summary>
     public required Func<Binding, Func<Kind, IReadOnlyList<Part>>, IEnumerable<Reading>> Reads { get; init; }
+
+    /// <summary>Tells what it reads without making objects of it; null where only <see cref="Reads"/> does.</summary>
+    internal Action<IReadings, Binding, Func<Kind, IReadOnlyList<Part>>>? TellReads { get; init; }
 }

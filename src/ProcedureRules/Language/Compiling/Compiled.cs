@@ -19,6 +19,7 @@ internal static class Compiled
             Span = span,
             Evaluate = node.Evaluate,
             Reads = (binding, partsOf) => Reads(node, binding, partsOf),
+            TellReads = node.AddReads,
             Thresholds = comparisons.Length == 0 ? null : (binding, beliefs) =>
             {
                 var thresholds = new List<(FactKey, Quantity)>();
@@ -42,6 +43,7 @@ internal static class Compiled
             _ => (_, _) => Facts.Value.OfText(text),
         },
         Reads = (binding, partsOf) => Reads(node, binding, partsOf),
+        TellReads = node.AddReads,
     };
 
     private static Func<IBeliefs, Binding, Value> OfTruth(TruthWords words) =>
@@ -50,9 +52,9 @@ internal static class Compiled
     private static Value Value(QuantityNode node, FactType type, IBeliefs beliefs, Binding binding) =>
         Facts.Value.Of(type, node.Evaluate(beliefs, binding).As(type.Dimension.GetValueOrDefault()));
 
-    private static List<Reading> Reads(Node node, Binding binding, Func<Kind, IReadOnlyList<Part>> partsOf)
+    private static ReadingList Reads(Node node, Binding binding, Func<Kind, IReadOnlyList<Part>> partsOf)
     {
-        var reads = new List<Reading>();
+        var reads = new ReadingList();
         node.AddReads(reads, binding, partsOf);
         return reads;
     }

@@ -14,7 +14,7 @@ internal sealed class Aggregate(Members members, Aggregate.Gather gather, Dimens
 
     public override Quantity Evaluate(IBeliefs beliefs, Binding binding) => gather(members.Of(beliefs, binding), Dimension);
 
-    public override void AddReads(List<Reading> reads, Binding binding, Func<Kind, IReadOnlyList<Part>> partsOf) =>
+    public override void AddReads(IReadings reads, Binding binding, Func<Kind, IReadOnlyList<Part>> partsOf) =>
         members.AddReads(reads, binding, partsOf);
 
     public override bool IsKnown(IBeliefs beliefs, Binding binding) => members.IsKnown(beliefs, binding);

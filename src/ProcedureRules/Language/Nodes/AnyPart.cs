@@ -16,9 +16,9 @@ internal sealed class AnyPart(Kind kind) : TruthNode
         return truth;
     }
 
-    public override void AddReads(List<Reading> reads, Binding binding, Func<Kind, IReadOnlyList<Part>> partsOf)
+    public override void AddReads(IReadings reads, Binding binding, Func<Kind, IReadOnlyList<Part>> partsOf)
     {
-        foreach (var part in partsOf(kind)) reads.Add(new Reading.OfPart(part));
+        foreach (var part in partsOf(kind)) reads.OfPart(part);
     }
 
     public override bool IsKnown(IBeliefs beliefs, Binding binding) => Evaluate(beliefs, binding) != Truth.Unknown;

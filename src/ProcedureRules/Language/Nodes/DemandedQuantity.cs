@@ -19,8 +19,8 @@ internal sealed class DemandedQuantity(int slot, FactDefinition fact, bool isMos
             : DimensionRules.Accepts(Dimension, band.Dimension) ? band.As(Dimension) : Quantity.Anything(Dimension);
     }
 
-    public override void AddReads(List<Reading> reads, Binding binding, Func<Kind, IReadOnlyList<Part>> partsOf) =>
-        reads.Add(new Reading.OfDemand(new(binding.Part(Slot), Fact)));
+    public override void AddReads(IReadings reads, Binding binding, Func<Kind, IReadOnlyList<Part>> partsOf) =>
+        reads.OfDemand(binding.Part(Slot), Fact);
 
     public override bool IsKnown(IBeliefs beliefs, Binding binding) =>
         Evaluate(beliefs, binding) is var band && (double.IsFinite(band.Low) || double.IsFinite(band.High));

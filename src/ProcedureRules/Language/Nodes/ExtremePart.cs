@@ -17,7 +17,7 @@ internal sealed class ExtremePart(Members members, bool isLeast) : TextNode, IGa
             .Select(member => member.Part.Text)));
     }
 
-    public override void AddReads(List<Reading> reads, Binding binding, Func<Kind, IReadOnlyList<Part>> partsOf) =>
+    public override void AddReads(IReadings reads, Binding binding, Func<Kind, IReadOnlyList<Part>> partsOf) =>
         members.AddReads(reads, binding, partsOf);
 
     public override bool IsKnown(IBeliefs beliefs, Binding binding) => members.IsKnown(beliefs, binding);

@@ -19,8 +19,8 @@ internal sealed class FactQuantity(int slot, FactDefinition fact) : QuantityNode
             : DimensionRules.Accepts(Dimension, value.Dimension) ? value.As(Dimension) : Quantity.Anything(Dimension);
     }
 
-    public override void AddReads(List<Reading> reads, Binding binding, Func<Kind, IReadOnlyList<Part>> partsOf) =>
-        reads.Add(new Reading.OfFact(new(binding.Part(Slot), Fact)));
+    public override void AddReads(IReadings reads, Binding binding, Func<Kind, IReadOnlyList<Part>> partsOf) =>
+        reads.OfFact(binding.Part(Slot), Fact);
 
     public override bool IsKnown(IBeliefs beliefs, Binding binding) =>
         beliefs.Fact(binding.Part(Slot), Fact) is var value && value != Value.Unknown(Fact) && !double.IsInfinity(value.Quantity.High - value.Quantity.Low);

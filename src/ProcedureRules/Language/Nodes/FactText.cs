@@ -14,8 +14,8 @@ internal sealed class FactText(int slot, FactDefinition fact) : TextNode
 
     public override Value Evaluate(IBeliefs beliefs, Binding binding) => beliefs.Fact(binding.Part(Slot), Fact);
 
-    public override void AddReads(List<Reading> reads, Binding binding, Func<Kind, IReadOnlyList<Part>> partsOf) =>
-        reads.Add(new Reading.OfFact(new(binding.Part(Slot), Fact)));
+    public override void AddReads(IReadings reads, Binding binding, Func<Kind, IReadOnlyList<Part>> partsOf) =>
+        reads.OfFact(binding.Part(Slot), Fact);
 
     public override bool IsKnown(IBeliefs beliefs, Binding binding) => !string.IsNullOrWhiteSpace(Evaluate(beliefs, binding).Text);
 }

@@ -24,11 +24,11 @@ internal sealed class Members(Kind kind, QuantityNode value, TruthNode? conditio
         }
     }
 
-    public void AddReads(List<Reading> reads, Binding binding, Func<Kind, IReadOnlyList<Part>> partsOf)
+    public void AddReads(IReadings reads, Binding binding, Func<Kind, IReadOnlyList<Part>> partsOf)
     {
         foreach (var part in partsOf(kind))
         {
-            reads.Add(new Reading.OfPart(part));
+            reads.OfPart(part);
             foreach (var node in Nodes) node.AddReads(reads, binding.Each(part), partsOf);
         }
     }

@@ -15,9 +15,9 @@ internal abstract class Node
     public virtual IReadOnlyList<Node> Children => [];
 
     /// <summary>Adds the keys that it reads under a binding.</summary>
-    public virtual void AddReads(List<Reading> reads, Binding binding, Func<Kind, IReadOnlyList<Part>> partsOf)
+    public virtual void AddReads(IReadings reads, Binding binding, Func<Kind, IReadOnlyList<Part>> partsOf)
     {
-        foreach (var child in Children) child.AddReads(reads, binding, partsOf);
+        for (var i = 0; i < Children.Count; i++) Children[i].AddReads(reads, binding, partsOf);
     }
 
     /// <summary>Whether what it reads is known at all, so that a text may show its value.</summary>

@@ -13,8 +13,8 @@ internal sealed class RelationHolds(Relation relation, int first, int second) : 
     public override Truth Evaluate(IBeliefs beliefs, Binding binding) =>
         beliefs.Related(Relation, binding.Part(first), binding.Part(second));
 
-    public override void AddReads(List<Reading> reads, Binding binding, Func<Kind, IReadOnlyList<Part>> partsOf) =>
-        reads.Add(new Reading.OfRelation(Relation, binding.Part(first), binding.Part(second)));
+    public override void AddReads(IReadings reads, Binding binding, Func<Kind, IReadOnlyList<Part>> partsOf) =>
+        reads.OfRelation(Relation, binding.Part(first), binding.Part(second));
 
     public override bool IsKnown(IBeliefs beliefs, Binding binding) => Evaluate(beliefs, binding) != Truth.Unknown;
 }
