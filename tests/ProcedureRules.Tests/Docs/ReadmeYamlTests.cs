@@ -19,7 +19,7 @@ public class ReadmeYamlTests
         var shipped = RepositoryFiles.Under("rules", "*.yaml").Select(path => SourceFiles.TryLoad(path, bag)!);
         var written = blocks.Where(block => block.FirstKey == "pack").Select(File);
         var packs = RuleFolder.Read([.. shipped, .. written], bag, RepositoryFiles.PathOf("rules").Replace('\\', '/'));
-        RuleCompiler.Compile(packs, null, bag);
+        RuleCompiler.Compile(packs, ProcedureEngine.Functions, bag);
         var reader = new SheetReader(packs.Vocabulary, packs.Archetypes);
         var sheets = blocks.Where(block => block.FirstKey == "vehicle").ToList();
         foreach (var sheet in sheets) reader.Read(File(sheet), null, bag);
