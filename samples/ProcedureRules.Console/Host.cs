@@ -19,6 +19,7 @@ internal static class Host
             PlanCommand.Create(console),
             WhyCommand.Create(console),
             FactsCommand.Create(console),
+            ReadingsCommand.Create(console),
             CheckCommand.Create(console),
             TableCommand.Create(console),
         };

@@ -59,8 +59,10 @@ public static class FactsText
 
     private static void Facts(Situation situation, BeliefState beliefs, UnitSystem units, ReportWriter writer)
     {
-        if (situation.Observations.Count == 0) return;
+        if (situation.Observations.Count + situation.Doubts.Count == 0) return;
         writer.Heading("Facts");
+        foreach (var doubt in situation.Doubts)
+            writer.Write("  ", $"{doubt.Fact}: {doubt.Value.In(units)}, {Words(doubt.Source)} and not used: outside what occurs", Tone.Care);
         foreach (var key in situation.Observations.Select(observation => observation.Fact).Distinct())
             writer.Write("  ", $"{key}: {beliefs.Fact(key.Part, key.Fact).In(units)}, {Words(beliefs.SourceOf(key))}");
     }

@@ -33,6 +33,7 @@ public static class PlanJson
             Array(json, "steps", plan.Steps, step => Step(json, step, units));
             Array(json, "questions", plan.Questions, question => Question(json, question, units));
             Array(json, "findings", plan.Findings, finding => Finding(json, finding, units));
+            Array(json, "tellingChecks", plan.TellingChecks, check => TellingCheck(json, check, units));
             Array(json, "conflicts", plan.Conflicts, conflict =>
             {
                 json.WriteString("fact", conflict.Key.ToString());
@@ -102,6 +103,7 @@ public static class PlanJson
         json.WriteString("text", question.Text.In(units));
         if (question.How is { } how) json.WriteString("how", how.In(units));
         if (question.AtStep is { } step) json.WriteString("atStep", step);
+        if (question.Doubted is { } doubted) json.WriteString("doubted", doubted.In(units));
         if (question.Assumed is { } assumed) json.WriteString("assumed", assumed.In(units));
         Texts(json, "matters", question.Matters.Select(matters => matters.In(units)));
     }
@@ -114,6 +116,21 @@ public static class PlanJson
         json.WriteString("verdict", finding.Verdict switch { Truth.Yes => "sure", Truth.No => "excluded", _ => "possible" });
         Array(json, "for", finding.For, reason => Reason(json, reason, units));
         Array(json, "against", finding.Against, reason => Reason(json, reason, units));
+    }
+
+    private static void TellingCheck(Utf8JsonWriter json, PlanTellingCheck check, UnitSystem units)
+    {
+        json.WriteString("id", check.Id);
+        json.WriteString("text", check.Text.In(units));
+        if (check.How is { } how) json.WriteString("how", how.In(units));
+        Minutes(json, "labour", check.Labour);
+        Texts(json, "work", check.Work.Select(step => step.In(units)));
+        Array(json, "answers", check.Answers, answer =>
+        {
+            json.WriteString("answer", answer.Answer.In(units));
+            Texts(json, "confirms", answer.Confirms.Select(cause => cause.In(units)));
+            Texts(json, "rulesOut", answer.RulesOut.Select(cause => cause.In(units)));
+        });
     }
 
     private static void Choice(Utf8JsonWriter json, PlanChoice choice, UnitSystem units)

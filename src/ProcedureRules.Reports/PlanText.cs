@@ -18,15 +18,10 @@ public static class PlanText
     {
         var writer = new ReportWriter(Math.Max(40, width));
         Head(plan, units, writer);
-        foreach (var stop in plan.Stops)
-        {
-            writer.Blank();
-            writer.Write(stop.IsSure ? "STOP      " : "STOP?     ", stop.Text.In(units), Tone.Hazard);
-            writer.Write("          ", Because(stop.Reason, units), Tone.Quiet);
-        }
-        Conflicts(plan, units, writer);
+        AlertText.Stops(plan, units, writer);
+        AlertText.Conflicts(plan, units, writer);
         Questions(plan, units, writer);
-        Findings(plan, units, writer);
+        FindingsText.Write(plan, units, writer);
         Ready(plan, units, writer);
         Choices(plan, units, writer);
         Steps(plan, units, writer);
@@ -45,15 +40,7 @@ public static class PlanText
         writer.Write("", $"{plan.Steps.Count} steps, {plan.Labour.ToDisplay(units)} of labour"
             + (plan.Steps.Any(step => step.Waits.Count > 0) ? ", waits not counted" : "")
             + (open > 0 ? $"; {open} {(open == 1 ? "question" : "questions")} open" : "") + ".");
-        foreach (var caution in plan.Cautions) Caution(caution, units, writer, "");
-    }
-
-    private static void Conflicts(Plan plan, UnitSystem units, ReportWriter writer)
-    {
-        if (plan.Conflicts.Count == 0) return;
-        writer.Heading("Statements that contradict each other");
-        foreach (var conflict in plan.Conflicts)
-            writer.Write("  ", $"{conflict.Key}: {string.Join(" against ", conflict.Values.Select(value => value.In(units)))}. Measure again; until then the plan reckons with both.", Tone.Question);
+        foreach (var caution in plan.Cautions) AlertText.Caution(caution, units, writer, "");
     }
 
     private static void Questions(Plan plan, UnitSystem units, ReportWriter writer)
@@ -65,23 +52,11 @@ public static class PlanText
         foreach (var question in now)
         {
             writer.Write($"  {++number,2}. ", question.Text.In(units), Tone.Question);
+            if (question.Doubted is { } doubted) writer.Write("      ", doubted.In(units), Tone.Care);
             if (question.Assumed is { } assumed) writer.Write("      ", $"Assumed meanwhile: {assumed.In(units)}", Tone.Plain);
             if (question.How is { } how) writer.Write("      ", $"How: {how.In(units)}");
             foreach (var matters in question.Matters.Take(2)) writer.Write("      ", $"Decides: {matters.In(units)}", Tone.Quiet);
             writer.Write("      ", $"Answer with --set \"{question.Id}=...\"", Tone.Quiet);
-        }
-    }
-
-    private static void Findings(Plan plan, UnitSystem units, ReportWriter writer)
-    {
-        if (plan.Findings.Count == 0) return;
-        writer.Heading("What the findings say");
-        foreach (var finding in plan.Findings)
-        {
-            var verdict = finding.Verdict switch { Truth.Yes => "sure", Truth.No => "ruled out", _ => "possible" };
-            writer.Write("  ", $"{finding.Text.In(units)}: {verdict}");
-            foreach (var reason in finding.For) writer.Write("      for: ", reason.Text.In(units), Tone.Quiet);
-            foreach (var reason in finding.Against) writer.Write("      against: ", reason.Text.In(units), Tone.Quiet);
         }
     }
 
@@ -146,7 +121,7 @@ public static class PlanText
             writer.Write("      WAIT ", $"{string.Join(", ", new[] { least, most }.Where(t => t.Length > 0))}{after}: {wait.Text.In(units)}", Tone.Question);
         }
         foreach (var hold in step.Holds) writer.Write("      HOLD ", hold.Text.In(units), Tone.Question);
-        foreach (var caution in step.Cautions.OrderByDescending(caution => caution.Signal)) Caution(caution, units, writer, "      ");
+        foreach (var caution in step.Cautions.OrderByDescending(caution => caution.Signal)) AlertText.Caution(caution, units, writer, "      ");
         var hands = step.Step.Operation.Hands > 1 ? $"{step.Step.Operation.Hands} people, " : "";
         writer.WriteWithTail($" {step.Number,3}. ", step.Text.In(units), hands + step.Time.ToDisplay(units), Tone.Step);
         foreach (var settle in step.Provisional) writer.Write("      Only if ", settle.In(units), Tone.Question);
@@ -158,12 +133,8 @@ public static class PlanText
         }
         // That it goes back on because it came off needs no line of its own.
         if (step.Because.FirstOrDefault(reason => reason.Record.Mechanism != Mechanism.Undo) is { } why)
-            writer.Write("      Why: ", Because(why, units), Tone.Quiet);
+            writer.Write("      Why: ", AlertText.Because(why, units), Tone.Quiet);
     }
-
-    private static void Caution(PlanCaution caution, UnitSystem units, ReportWriter writer, string indent) =>
-        writer.Write($"{indent}{caution.Signal.ToString().ToUpperInvariant()}: ", caution.Text.In(units),
-            caution.Signal >= Signal.Warning ? Tone.Hazard : Tone.Care);
 
     private static void Holds(Plan plan, UnitSystem units, ReportWriter writer)
     {
@@ -172,7 +143,7 @@ public static class PlanText
         foreach (var hold in plan.Holds)
         {
             writer.Write("  - ", hold.Text.In(units), Tone.Question);
-            writer.Write("    ", Because(hold.Reason, units), Tone.Quiet);
+            writer.Write("    ", AlertText.Because(hold.Reason, units), Tone.Quiet);
         }
     }
 
@@ -195,8 +166,6 @@ public static class PlanText
         writer.Blank();
         writer.Write("", SafetyNote.Text, Tone.Quiet);
     }
-
-    private static string Because(Reason reason, UnitSystem units) => $"{reason.Text.In(units)} [{reason.Rule}]";
 
     private static string Title(Phase phase) => phase switch
     {

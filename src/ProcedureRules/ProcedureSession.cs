@@ -50,10 +50,14 @@ public sealed class ProcedureSession
     }
 
     /// <summary>States a fact. Replaces what was said of it before, and what the sheet says at the same rank or below.</summary>
+    /// <returns>A warning where the value lies outside what occurs and is not said to be sure: it is asked back and not reckoned with.</returns>
     public IReadOnlyList<Diagnostic> State(Observation observation)
     {
-        _said.Say(observation);
-        return Refresh();
+        ArgumentNullException.ThrowIfNull(observation);
+        var diagnostics = new DiagnosticBag();
+        _said.Say(observation, diagnostics);
+        Refresh(diagnostics);
+        return diagnostics.Ordered();
     }
 
     /// <summary>Takes back what was said of a fact since the sheet.</summary>

@@ -1,6 +1,7 @@
 using ProcedureRules.Diagnostics;
 using ProcedureRules.Facts;
 using ProcedureRules.Inference;
+using ProcedureRules.Quantities;
 
 namespace ProcedureRules;
 
@@ -25,20 +26,30 @@ internal sealed class SessionStatements
     {
         // What a technician says at the vehicle was seen there.
         if (StatementReader.Apply(statement, Now, Source.Measured, diagnostics) is not { } next || diagnostics.HasErrors) return;
-        var fact = next.Observations.Except(Now.Observations).Concat(Now.Observations.Except(next.Observations))
-            .Select(observation => (FactKey?)observation.Fact).FirstOrDefault();
+        var fact = next.Observations.Except(Now.Observations).Concat(Now.Observations.Except(next.Observations)).Select(observation => (FactKey?)observation.Fact)
+            .Concat(next.Doubts.Except(Now.Doubts).Concat(Now.Doubts.Except(next.Doubts)).Select(doubt => (FactKey?)doubt.Fact))
+            .FirstOrDefault();
         Add(fact, situation => StatementReader.Apply(statement, situation, Source.Measured, new DiagnosticBag()) ?? situation);
     }
 
     /// <summary>Says the value of a fact.</summary>
-    public void Say(Observation observation) => Add(observation.Fact, situation => situation with
+    public void Say(Observation observation, DiagnosticBag diagnostics)
     {
-        Observations =
-        [
-            .. situation.Observations.Where(old => old.Fact != observation.Fact || old.Source != observation.Source),
-            observation,
-        ],
-    });
+        var doubt = Plausibility.Of(observation, observation.Value.Quantity.ToString(UnitSystem.Us), diagnostics);
+        Add(observation.Fact, situation => situation with
+        {
+            Observations =
+            [
+                .. situation.Observations.Where(old => old.Fact != observation.Fact || old.Source != observation.Source),
+                .. doubt is null ? [observation] : Array.Empty<Observation>(),
+            ],
+            Doubts =
+            [
+                .. situation.Doubts.Where(old => old.Fact != observation.Fact),
+                .. doubt is null ? Array.Empty<Doubt>() : [doubt],
+            ],
+        });
+    }
 
     /// <summary>An aspect is now in a state: measured readings that rest on it are old.</summary>
     public void Leave(GroundState after) => Add(null, situation =>

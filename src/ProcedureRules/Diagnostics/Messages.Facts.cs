@@ -30,7 +30,7 @@ internal static partial class Messages
     private static readonly DiagnosticCode ImplausibleCode = Declare(
         "PR0505",
         "A value outside what occurs in the trade",
-        "Look at the unit; if the value is right, leave it: it is used as it stands.",
+        "Correct the unit or the figure. Until then it counts as not stated, and the plan asks; a value that is right all the same is stated with 'sure'.",
         "facts: {oil_pan.drop_available: 2 m}");
 
     private static readonly DiagnosticCode RelationStatementCode = Declare(
@@ -75,6 +75,12 @@ internal static partial class Messages
         "Write PART.FACT=VALUE, PART.ASPECT=STATE, relation(a, b)=yes, or part NAME=yes; 'no' and 'unknown' as well.",
         "oil_pan.drop_available 2 in");
 
+    private static readonly DiagnosticCode ImpossibleCode = Declare(
+        "PR0513",
+        "A value that nothing can have",
+        "Look at the sign, the unit, and from where the gauge counts.",
+        "facts: {starter.mass: -3 kg}");
+
     public static Diagnostic UnknownPart(SourceSpan span, string name, IEnumerable<string> known) =>
         Misspelt(UnknownPartCode, span, $"the sheet has no part {Quote(name)}", name, known);
 
@@ -104,12 +110,17 @@ internal static partial class Messages
     public static Diagnostic NotAState(SourceSpan span, string word, string path, IReadOnlyList<string> states) =>
         Misspelt(ValueCode, span, $"{Quote(word)} is not a state of {Quote(path)}", word, states).Note($"its states are {Either(states)}");
 
-    public static Diagnostic Implausible(SourceSpan span, string value, string path, string range, string? likely, SourceSpan declared)
+    public static Diagnostic Implausible(SourceSpan span, string value, string path, string range, string? likely, string? meant, SourceSpan declared)
     {
         var message = $"{Quote(value)} is outside what occurs for {Quote(path)}: {range}";
-        var whole = likely is null ? message : $"{message}; is this the unit you mean? {Quote(likely)} would fit";
-        return (ImplausibleCode.At(span, whole, Severity.Warning) with { Suggestion = likely }).Note("declared here", declared);
+        var whole = likely is null ? message : $"{message}; is this the unit you mean? {Quote(likely)} would fit{(meant is null ? "" : $", which {meant} is at sea level")}";
+        return (ImplausibleCode.At(span, whole, Severity.Warning) with { Suggestion = likely })
+            .Note("it is not used and will be asked again; if it is right, state it as sure")
+            .Note("declared here", declared);
     }
+
+    public static Diagnostic Impossible(SourceSpan span, string value, string phrase, string least) =>
+        ImpossibleCode.At(span, $"{Quote(value)} cannot be: {phrase} is never below {least}");
 
     public static Diagnostic RelationForm(SourceSpan span, string text) =>
         RelationStatementCode.At(span, $"{Quote(text)} is not a statement on a relation").Note("for example 'covers(dust_cover, oil_pan)', 'not covers(a, b)' or 'unknown covers(a, b)'");

@@ -8,4 +8,5 @@ namespace ProcedureRules.Facts;
 /// <param name="Source">Where it comes from.</param>
 /// <param name="Note">Who or how, in the words of the sheet.</param>
 /// <param name="Span">Where it is written.</param>
-public sealed record Observation(FactKey Fact, Value Value, Source Source, string? Note = null, SourceSpan Span = default);
+/// <param name="IsSure">Whether it is said to be right though it lies outside what occurs; without that it is doubted.</param>
+public sealed record Observation(FactKey Fact, Value Value, Source Source, string? Note = null, SourceSpan Span = default, bool IsSure = false);

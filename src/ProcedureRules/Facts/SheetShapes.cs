@@ -22,7 +22,8 @@ internal static class SheetShapes
         "a reading",
         Required("value", new TextShape { Format = "value" }, "The value, or `unknown`."),
         Source,
-        Optional("note", Text, "Who or how."));
+        Optional("note", Text, "Who or how."),
+        Optional("sure", new YesNoShape(), "The value is right though it lies outside the fact's `range`; without it such a value is asked back and not used.", "no"));
 
     private static readonly Shape FactValue = new OneOfShape(
         "a value (a text, a mapping, or a list of mappings)",

@@ -16,7 +16,8 @@ internal static class SheetWriter
         var text = new StringBuilder($"vehicle: {YamlWords.Write(situation.Title)}\n");
         Append(text, "parts", situation.PartStatements.Where(part => part.Source != Source.None && part.Part.Name != Vocabulary.VehicleKind).Select(Part));
         Append(text, "relations", situation.Relations.Where(relation => relation.Source != Source.None).Select(Relation));
-        Append(text, "facts", situation.Observations.GroupBy(observation => observation.Fact).Select(fact => Fact(fact.Key, [.. fact], units)));
+        var readings = situation.Observations.Concat(situation.Doubts.Select(doubt => new Observation(doubt.Fact, doubt.Value, doubt.Source, doubt.Note)));
+        Append(text, "facts", readings.GroupBy(observation => observation.Fact).Select(fact => Fact(fact.Key, [.. fact], units)));
         Append(text, "arrival", situation.States.Select(state => $"  {state.Key.Part}.{state.Key.Aspect.Name}: {state.Key.Aspect.States[state.Value]}\n"));
         return text.ToString();
     }
@@ -65,14 +66,14 @@ internal static class SheetWriter
 
     private static string Fact(FactKey key, List<Observation> observations, UnitSystem units)
     {
-        if (observations is [{ Source: Source.Stated, Note: null } only])
+        if (observations is [{ Source: Source.Stated, Note: null, IsSure: false } only])
             return $"  {key}: {Write(only.Value, units)}\n";
         return $"  {key}:\n{string.Concat(observations.Select(Reading))}";
 
         string Reading(Observation observation)
         {
             var note = observation.Note is null ? "" : $", note: {YamlWords.Quote(observation.Note)}";
-            return $"    - {{value: {Write(observation.Value, units)}, source: {Word(observation.Source)}{note}}}\n";
+            return $"    - {{value: {Write(observation.Value, units)}, source: {Word(observation.Source)}{note}{(observation.IsSure ? ", sure: yes" : "")}}}\n";
         }
     }
 

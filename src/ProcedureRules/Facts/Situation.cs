@@ -29,6 +29,9 @@ public sealed record Situation
     /// <summary>Observations of facts.</summary>
     public IReadOnlyList<Observation> Observations { get; init; } = [];
 
+    /// <summary>Readings outside what occurs, which are asked back and not reckoned with.</summary>
+    public IReadOnlyList<Doubt> Doubts { get; init; } = [];
+
     /// <summary>States now, where they differ from the normal state.</summary>
     public IReadOnlyDictionary<(Part Part, Aspect Aspect), int> States { get; init; } = new Dictionary<(Part, Aspect), int>();
 

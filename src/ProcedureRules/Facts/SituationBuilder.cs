@@ -1,3 +1,4 @@
+using ProcedureRules.Diagnostics;
 using ProcedureRules.Logic;
 using ProcedureRules.Packs;
 
@@ -11,6 +12,7 @@ internal sealed class SituationBuilder
     private readonly Dictionary<Part, PartStatement> _existence = [];
     private readonly OrderedDictionary<(Relation, Part, Part), RelationStatement> _relations = [];
     private readonly OrderedDictionary<FactKey, List<Observation>> _observations = [];
+    private readonly OrderedDictionary<FactKey, Doubt> _doubts = [];
     private readonly OrderedDictionary<(Part, Aspect), int> _states = [];
     private readonly List<JobRequest> _jobs = [];
     private readonly HashSet<string> _broken = new(StringComparer.Ordinal);
@@ -39,6 +41,8 @@ internal sealed class SituationBuilder
             State(relation);
         foreach (var observation in situation.Observations)
             Observe(observation);
+        foreach (var doubt in situation.Doubts)
+            Doubt(doubt);
         foreach (var (key, state) in situation.States)
             _states[key] = state;
         _jobs.AddRange(situation.Jobs);
@@ -80,17 +84,36 @@ internal sealed class SituationBuilder
     /// <summary>States a relation; the last statement on a pair counts.</summary>
     public void State(RelationStatement statement) => _relations[(statement.Relation, statement.A, statement.B)] = statement;
 
-    /// <summary>Adds an observation.</summary>
+    /// <summary>Adds an observation; it settles a doubt about the same fact, unless that came from a better source.</summary>
     public void Observe(Observation observation)
     {
+        if (_doubts.TryGetValue(observation.Fact, out var doubt) && doubt.Source <= observation.Source)
+            _doubts.Remove(observation.Fact);
         if (!_observations.TryGetValue(observation.Fact, out var all))
             _observations[observation.Fact] = all = [];
         all.Add(observation);
     }
 
-    /// <summary>Takes observations of a fact back.</summary>
+    /// <summary>Adds a reading as it is written: as an observation, or after a complaint as a doubt.</summary>
+    public void Take(Observation observation, string written, DiagnosticBag bag)
+    {
+        if (Plausibility.Of(observation, written, bag) is { } doubt)
+            Doubt(doubt);
+        else
+            Observe(observation);
+    }
+
+    /// <summary>Adds a doubt, unless a better source has spoken.</summary>
+    public void Doubt(Doubt doubt)
+    {
+        if (!_observations.TryGetValue(doubt.Fact, out var all) || all.TrueForAll(observation => observation.Source <= doubt.Source))
+            _doubts[doubt.Fact] = doubt;
+    }
+
+    /// <summary>Takes observations of a fact back, and what is doubted of it.</summary>
     public void Forget(FactKey fact, Func<Observation, bool> which)
     {
+        _doubts.Remove(fact);
         if (_observations.TryGetValue(fact, out var all))
             all.RemoveAll(observation => which(observation));
     }
@@ -126,6 +149,7 @@ internal sealed class SituationBuilder
             PartStatements = [.. parts.Select(part => _existence[part])],
             Relations = [.. _relations.Values.Where(relation => IsThere(relation.A) && IsThere(relation.B))],
             Observations = [.. _observations.Values.SelectMany(all => all).Where(observation => IsThere(observation.Fact.Part))],
+            Doubts = [.. _doubts.Values.Where(doubt => IsThere(doubt.Fact.Part))],
             States = _states.Where(state => state.Value != state.Key.Item2.Normal && IsThere(state.Key.Item1)).ToDictionary(),
             Jobs = [.. _jobs.Where(job => IsThere(job.On))],
         };

@@ -12,6 +12,7 @@ namespace ProcedureRules.Facts;
 internal static class StatementReader
 {
     private const string PartWord = "part ";
+    private const string SureWord = "sure ";
 
     /// <summary>The situation with a statement added to it, or null after a complaint.</summary>
     /// <param name="text">The statement; <c>unknown</c> takes back what was said before.</param>
@@ -84,10 +85,12 @@ internal static class StatementReader
             return true;
         }
 
-        if (ValueReader.Read(key, answer, bag) is not { } value)
+        var isSure = fact.Type.IsQuantity && answer.Text.StartsWith(SureWord, StringComparison.Ordinal);
+        var figure = isSure ? Piece(answer.Span.File!, answer.Span.Offset + SureWord.Length, answer.Span.File!.Text.Length) : answer;
+        if (ValueReader.Read(key, figure, bag) is not { } value)
             return false;
         builder.Forget(key, observation => observation.Source == source);
-        builder.Observe(new Observation(key, value, source, null, answer.Span));
+        builder.Take(new Observation(key, value, source, null, figure.Span, isSure), figure.Text, bag);
         return true;
     }
 

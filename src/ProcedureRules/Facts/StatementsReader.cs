@@ -50,7 +50,7 @@ internal sealed class StatementsReader(SituationBuilder builder, SheetLayer laye
         if (ValueReader.IsUnknown(text))
             builder.Forget(key, _ => true);
         else if (ValueReader.Read(key, text, bag) is { } value)
-            builder.Observe(new Observation(key, value, layer.SourceOf(map), map?.Text("note"), text.Span));
+            builder.Take(new Observation(key, value, layer.SourceOf(map), map?.Text("note"), text.Span, map?.YesNo("sure") ?? false), text.Text, bag);
     }
 
     private void ReadState(YamlEntry entry, Dictionary<(Part, Aspect), YamlScalar> first)

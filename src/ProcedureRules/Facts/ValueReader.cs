@@ -28,10 +28,10 @@ internal static class ValueReader
             return null;
         }
 
-        if (key.Fact.Plausible is { } range && Quantity.Intersect(range, quantity) is null)
+        if (!PhysicalLimits.Allow(quantity))
         {
-            var likely = UnitGuess.For(text.Text, dimension, range);
-            bag.Add(Messages.Implausible(text.Span, text.Text, key.ToString(), range.ToDisplay(UnitSystem.Us), likely, key.Fact.Span));
+            bag.Add(Messages.Impossible(text.Span, text.Text, Dimensions.Phrase(dimension), PhysicalLimits.Least(dimension)!.Value.ToDisplay(UnitSystem.Us)));
+            return null;
         }
 
         return Value.Of(key.Fact.Type, quantity);

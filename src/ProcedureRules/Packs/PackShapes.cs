@@ -25,7 +25,7 @@ internal static class PackShapes
     private static readonly MapShape Fact = new(
         "a fact",
         Required("type", new OneOfShape("a type (a word, or a list of words)", new Alternative(Name), new Alternative(ListOf(Name, 2))), "A dimension, `count`, `yes_no`, `text`, or a list of words."),
-        Optional("range", Quantity, "What can occur in the trade; an unknown quantity is read as this."),
+        Optional("range", Quantity, "What can occur in the trade; an unknown quantity is read as this, and a value outside it is asked back."),
         Optional("ask", Template, "The question as put to the technician."),
         Optional("how", Template, "How to find it out."),
         Optional("find", Name, "The operation that finds it out; without one it is a question at the counter."),

@@ -32,6 +32,7 @@ internal sealed class Drafter(Decision decision, ChoiceBook book, PlannerOptions
             Questions = questions,
             Cautions = HeadCautions(),
             Findings = FindingList.Of(_beliefs, _reasons),
+            TellingChecks = TellingChecks.Of(_beliefs),
             Holds = general,
             Choices = new ChoiceWriter(decision, book, options, _reasons, cancellation).Write(occurrences),
             Tools = attacher.Tools.ToItems(),
@@ -55,6 +56,7 @@ internal sealed class Drafter(Decision decision, ChoiceBook book, PlannerOptions
             Questions = [.. Questioner.Ask(_beliefs, steps, book, HoldFinder.Roots(_beliefs)).Select(inquiry => QuestionWriter.Write(_beliefs, inquiry, []))],
             Cautions = HeadCautions(),
             Findings = FindingList.Of(_beliefs, _reasons),
+            TellingChecks = TellingChecks.Of(_beliefs),
         };
     }
 

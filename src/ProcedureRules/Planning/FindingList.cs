@@ -1,40 +1,31 @@
 using ProcedureRules.Beliefs;
 using ProcedureRules.Facts;
-using ProcedureRules.Language;
 using ProcedureRules.Logic;
 using ProcedureRules.Packs;
 
 namespace ProcedureRules.Planning;
 
 /// <summary>
-/// What the findings say of causes. Excluded by a sure finding; sure by a sure strong one that nothing surely or possibly speaks against; a
-/// rival otherwise.
+/// What the findings say of causes, with their reasons: what is sure first, then the rivals that something speaks for, last what is ruled out.
 /// </summary>
 internal static class FindingList
 {
-    public static IReadOnlyList<PlanFinding> Of(BeliefState beliefs, Reasons reasons)
-    {
-        var found = new List<PlanFinding>();
-        var all = beliefs.Network.RecordsWith<Conclusion.Finding>()
-            .Select(source => (Source: source, Finding: (Conclusion.Finding)source.Effect.Conclusion!, Level: beliefs.Available(source.Record, source.Index)))
-            .Where(entry => entry.Level > Assurance.No)
-            .OrderBy(entry => RecordName.Of(entry.Source.Record), StringComparer.Ordinal)
-            .GroupBy(entry => (entry.Finding.Cause, Part: entry.Source.Record.Binding.Part(entry.Finding.Slot)))
-            .OrderBy(group => group.Key.Cause.Name, StringComparer.Ordinal).ThenBy(group => group.Key.Part.Name, StringComparer.Ordinal);
-        foreach (var group in all)
-        {
-            var sure = group.Where(entry => entry.Level == Assurance.Sure).ToList();
-            if (sure.Count == 0) continue;
-            var verdict = sure.Any(entry => entry.Finding.Speaks == Speaks.Excludes) ? Truth.No
-                : sure.Any(entry => entry.Finding is { Speaks: Speaks.For, IsStrong: true }) && group.All(entry => entry.Finding.Speaks == Speaks.For) ? Truth.Yes
-                : Truth.Unknown;
-            found.Add(new PlanFinding(
-                group.Key.Cause, group.Key.Part, Text(group.Key.Cause, group.Key.Part), verdict,
-                [.. sure.Where(entry => entry.Finding.Speaks == Speaks.For).Select(entry => reasons.Of(entry.Source.Record))],
-                [.. sure.Where(entry => entry.Finding.Speaks != Speaks.For).Select(entry => reasons.Of(entry.Source.Record))]));
-        }
-        return found;
-    }
+    public static IReadOnlyList<PlanFinding> Of(BeliefState beliefs, Reasons reasons) =>
+    [
+        .. Verdict.Under(beliefs).OrderBy(Standing).Select(verdict => new PlanFinding(
+            verdict.Cause, verdict.Part, Text(beliefs, verdict.Cause, verdict.Part), verdict.Truth,
+            [.. verdict.For.Select(reasons.Of)],
+            [.. verdict.Against.Select(reasons.Of)])),
+    ];
 
-    private static Wording Text(Cause cause, Part part) => new(cause.Text.Text.Replace("{it}", part.Text, StringComparison.Ordinal));
+    /// <summary>The sentence of a cause.</summary>
+    public static Wording Text(BeliefState beliefs, Cause cause, Part part) =>
+        beliefs.Network.Result.Rules.Causes.TryGetValue(cause, out var text) ? new(text, beliefs, new([part])) : new(Words.Name(cause.Name));
+
+    private static int Standing(Verdict verdict) => verdict.Truth switch
+    {
+        Truth.Yes => 0,
+        Truth.No => 3,
+        _ => verdict.For.Count > 0 ? 1 : 2,
+    };
 }

@@ -24,6 +24,26 @@ internal static class Outcomes
         _ => [],
     };
 
+    /// <summary>An answer in words; a value that stands for a stretch is told as the stretch.</summary>
+    public static Wording Text(BeliefState beliefs, Reading about, Supposition answer) => (about, answer) switch
+    {
+        (Reading.OfFact { Key: var key }, Supposition.Observed { Observations: [var observation] }) when observation.Value.Type.IsQuantity =>
+            StretchText(Cuts(beliefs, key, beliefs.Fact(key.Part, key.Fact).Quantity), observation.Value.Quantity),
+        (_, Supposition.Observed { Observations: [var observation] }) => new(units => observation.Value.In(units)),
+        (_, Supposition.RelationHolds holds) => new(holds.Truth == Truth.Yes ? "yes" : "no"),
+        (_, Supposition.PartExists exists) => new(exists.Truth == Truth.Yes ? "yes" : "no"),
+        _ => new(""),
+    };
+
+    private static Wording StretchText(List<double> cuts, Quantity inside)
+    {
+        var above = cuts.FindLastIndex(cut => cut <= inside.Low);
+        var (low, high) = (above < 0 ? double.NegativeInfinity : cuts[above], above + 1 < cuts.Count ? cuts[above + 1] : double.PositiveInfinity);
+        if (above <= 0 && double.IsFinite(high)) return new(units => $"below {Quantity.Point(high, inside.Dimension).ToDisplay(units)}");
+        if (above + 2 >= cuts.Count && double.IsFinite(low)) return new(units => $"above {Quantity.Point(low, inside.Dimension).ToDisplay(units)}");
+        return new(units => Quantity.Between(low, high, inside.Dimension).ToDisplay(units));
+    }
+
     private static IEnumerable<Value> Values(BeliefState beliefs, FactKey key)
     {
         var now = beliefs.Fact(key.Part, key.Fact);
@@ -34,6 +54,14 @@ internal static class Outcomes
 
     private static IEnumerable<Quantity> Stretches(BeliefState beliefs, FactKey key, Quantity now)
     {
+        var list = Cuts(beliefs, key, now);
+        if (list.Count == 1) yield return Quantity.Point(list[0], now.Dimension);
+        for (var i = 1; i < list.Count; i++) yield return Middle(list[i - 1], list[i], now.Dimension);
+    }
+
+    // The bounds of what is open, and the thresholds between them at which a condition turns.
+    private static List<double> Cuts(BeliefState beliefs, FactKey key, Quantity now)
+    {
         var cuts = new SortedSet<double> { now.Low, now.High };
         foreach (var record in beliefs.Network.Readers(new Reading.OfFact(key)))
             foreach (var test in record.Tests)
@@ -43,9 +71,7 @@ internal static class Outcomes
                     if (threshold.Low > now.Low && threshold.Low < now.High) cuts.Add(threshold.Low);
                     if (threshold.High > now.Low && threshold.High < now.High) cuts.Add(threshold.High);
                 }
-        var list = cuts.ToList();
-        if (list.Count == 1) yield return Quantity.Point(list[0], now.Dimension);
-        for (var i = 1; i < list.Count; i++) yield return Middle(list[i - 1], list[i], now.Dimension);
+        return [.. cuts];
     }
 
     // One value stands for a stretch, since no condition turns inside it.

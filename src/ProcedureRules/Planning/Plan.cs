@@ -27,6 +27,9 @@ public sealed class Plan
     /// <summary>What the findings say of causes.</summary>
     public required IReadOnlyList<PlanFinding> Findings { get; init; }
 
+    /// <summary>What would tell the causes apart that are still possible, the least work first.</summary>
+    public required IReadOnlyList<PlanTellingCheck> TellingChecks { get; init; }
+
     /// <summary>Statements that contradict each other.</summary>
     public required IReadOnlyList<Conflict> Conflicts { get; init; }
 

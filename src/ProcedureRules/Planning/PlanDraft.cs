@@ -13,6 +13,7 @@ internal sealed record PlanDraft
     public IReadOnlyList<PlanQuestion> Questions { get; init; } = [];
     public IReadOnlyList<PlanCaution> Cautions { get; init; } = [];
     public IReadOnlyList<PlanFinding> Findings { get; init; } = [];
+    public IReadOnlyList<PlanTellingCheck> TellingChecks { get; init; } = [];
     public IReadOnlyList<PlanStop> Stops { get; init; } = [];
     public IReadOnlyList<PlanHold> Holds { get; init; } = [];
     public IReadOnlyList<PlanChoice> Choices { get; init; } = [];

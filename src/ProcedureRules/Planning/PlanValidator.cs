@@ -49,6 +49,7 @@ internal static class PlanValidator
         Questions = draft.Questions,
         Cautions = draft.Cautions,
         Findings = draft.Findings,
+        TellingChecks = draft.TellingChecks,
         Conflicts = draft.Beliefs.Conflicts,
         Stops = draft.Stops,
         Holds = draft.Holds,

@@ -43,13 +43,16 @@ internal static class QuestionWriter
     {
         var check = CheckFor(beliefs, inquiry.About);
         var at = check is null ? null : occurrences.FirstOrDefault(occurrence => occurrence.Work.Step.Equals(check))?.Id;
-        var (text, how) = Put(inquiry.About);
-        return new PlanQuestion(IdOf(inquiry.About), inquiry.About, text, how, at, inquiry.Matters, Assumed(beliefs, inquiry.About));
+        var (text, how) = Put(beliefs, inquiry.About);
+        return new PlanQuestion(IdOf(inquiry.About), inquiry.About, text, how, at, inquiry.Matters, Assumed(beliefs, inquiry.About), Doubted(beliefs, inquiry.About));
     }
 
-    private static (Wording Text, Wording? How) Put(Reading reading) => reading switch
+    /// <summary>The question about a key, and how to find out.</summary>
+    public static (Wording Text, Wording? How) Put(BeliefState beliefs, Reading reading) => reading switch
     {
-        Reading.OfFact { Key: var key } => (Fill(key.Fact.Ask, key.Part)!, Fill(key.Fact.How, key.Part)),
+        Reading.OfFact { Key: var key } => (
+            Fill(beliefs, beliefs.Network.Result.Rules.Questions, key) ?? new Wording($"What is {key}?"),
+            Fill(beliefs, beliefs.Network.Result.Rules.WaysToFind, key)),
         Reading.OfRelation relation => (
             new Wording($"Is it so that {Words.Relation(relation.Relation, relation.A, relation.B)}?"),
             relation.Relation.How is { } how ? new Wording(how) : null),
@@ -57,8 +60,17 @@ internal static class QuestionWriter
         _ => (new Wording(IdOf(reading)), null),
     };
 
-    private static Wording? Fill(Snippet? text, Part part) =>
-        text is null ? null : new Wording(text.Text.Replace("{it}", part.Text, StringComparison.Ordinal));
+    private static Wording? Fill(BeliefState beliefs, IReadOnlyDictionary<FactDefinition, Template> texts, FactKey key) =>
+        texts.TryGetValue(key.Fact, out var text) ? new Wording(text, beliefs, new([key.Part])) : null;
+
+    private static Wording? Doubted(BeliefState beliefs, Reading reading)
+    {
+        if (reading is not Reading.OfFact { Key: var key }) return null;
+        if (beliefs.Network.Result.Situation.Doubts.FirstOrDefault(doubt => doubt.Fact == key) is not { } doubt) return null;
+        var fits = doubt.Likely is { } likely ? $", while {likely} would fit" : "";
+        return new Wording(units =>
+            $"{doubt.Value.In(units)} was stated and is not used: it is outside what occurs ({key.Fact.Plausible!.Value.ToDisplay(units)}){fits}. If it is right, state it as sure.");
+    }
 
     private static Wording? Assumed(BeliefState beliefs, Reading reading)
     {

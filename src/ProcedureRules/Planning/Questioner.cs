@@ -32,6 +32,7 @@ internal sealed class Questioner
         questioner.AskOfChoices(book);
         questioner.AskOfHeld(held);
         questioner.AskOfTheWhole();
+        questioner.AskOfDoubts();
         return [.. questioner._inquiries.Values
             .OrderBy(inquiry => inquiry.Urgency).ThenByDescending(inquiry => inquiry.Steps.Count)
             .ThenBy(inquiry => QuestionWriter.IdOf(inquiry.About), StringComparer.Ordinal)];
@@ -142,6 +143,13 @@ internal sealed class Questioner
             };
             if (urgency is { } asked) Add(unknown, asked, matter!, source.Effect.Conclusion!, null);
         }
+    }
+
+    // Whether anything reads it or not: whoever stated it believes that it was taken.
+    private void AskOfDoubts()
+    {
+        foreach (var doubt in _beliefs.Network.Result.Situation.Doubts)
+            Note(new Reading.OfFact(doubt.Fact), Urgency.Safety, new Wording("what was stated is outside what occurs"), doubt, null);
     }
 
     // Estimates and assumptions are asked again: a figure is not tightened to a guess.

@@ -3,6 +3,8 @@ namespace ProcedureRules.Quantities;
 /// <summary>The faults that need more than a sentence to find, in one place so that their wording stays of a piece.</summary>
 internal static class QuantityFaults
 {
+    private const double Atmosphere = 101325;
+
     private static readonly (string Name, string Plain)[] AmbiguousNames =
         [("inHg", "inHg vac"), ("in.Hg", "inHg vac"), ("in Hg", "inHg vac"), ("\"Hg", "inHg vac"), ("mmHg", "mmHg abs"), ("Pa", "Pa abs")];
 
@@ -71,7 +73,17 @@ internal static class QuantityFaults
         var isDifferenceOf = (due, given) is (Dimension.TemperatureDifference, Dimension.Temperature)
             or (Dimension.PressureDifference, Dimension.GaugePressure);
         var suggestion = isDifferenceOf ? $"{UnitTable.PrefixOf(due)} {trimmed}" : null;
-        return new(QuantityFaultKind.WrongDimension, $"{Dimensions.Phrase(due)} is due, not {Dimensions.Phrase(given)}", offset, length, suggestion);
+        return new(QuantityFaultKind.WrongDimension, $"{Dimensions.Phrase(due)} is due, not {Dimensions.Phrase(given)}{AtSeaLevel(due, given, trimmed)}", offset, length, suggestion);
+    }
+
+    // What a figure of the other kind would be, to be seen at once; never put in its place, since nobody said how high the gauge stands.
+    private static string AtSeaLevel(Dimension due, Dimension given, ReadOnlySpan<char> text)
+    {
+        if ((due, given) is not ((Dimension.GaugePressure, Dimension.AbsolutePressure) or (Dimension.AbsolutePressure, Dimension.GaugePressure))) return "";
+        if (!Quantity.TryRead(text, out var value, out _)) return "";
+        var shift = due == Dimension.AbsolutePressure ? Atmosphere : -Atmosphere;
+        var (from, to) = (value.Low + shift, value.High + shift);
+        return $": one counts from the air around, the other from empty space; at sea level it would be {Quantity.Between(from, to, due).ToDisplay(UnitSystem.Us)}";
     }
 
     /// <summary>The word at a place: letters, digits and what units are joined with; empty if none starts there.</summary>

@@ -81,6 +81,7 @@ internal ref partial struct QuantityReader(ReadOnlySpan<char> text, bool wholeTe
         {
             var back = _at;
             SkipBlanks();
+            if (wholeText && (Take(",") || TakeWord("and"))) SkipBlanks();
             var figureAt = _at;
             if (!FigureScanner.StartsAt(_text, _at) || !FigureScanner.TryScan(_text, ref _at, out var figure, out _)) return Restore(back);
             var unit = TakeUnit();

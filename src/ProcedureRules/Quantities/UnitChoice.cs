@@ -12,11 +12,11 @@ internal static class UnitChoice
         return Pick(value.Dimension, system, Math.Max(low, high), isBelowZero: value.High <= 0 && value.Low < 0);
     }
 
-    /// <summary>The units for the two bounds. They differ only for durations: nobody reads 0.3333 h as twenty minutes.</summary>
+    /// <summary>The units for the two bounds. They differ only for durations and absolute pressures: nobody reads 0.3333 h as twenty minutes, or 0.0097 psia as 500 micron.</summary>
     public static (Unit? Low, Unit? High) ForEnds(Quantity value, UnitSystem system)
     {
         var unit = For(value, system);
-        if (value.Dimension != Dimension.Duration || !value.IsBounded || value.Low <= 0) return (unit, unit);
+        if (value.Dimension is not (Dimension.Duration or Dimension.AbsolutePressure) || !value.IsBounded || value.Low <= 0) return (unit, unit);
         return (Pick(value.Dimension, system, value.Low, isBelowZero: false), unit);
     }
 

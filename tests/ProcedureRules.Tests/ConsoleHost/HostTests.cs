@@ -54,6 +54,18 @@ public class HostTests
     }
 
     [Fact]
+    public void Readings_OfAnOrder_ShowsWhatWasReadAndWhatFollowsWithItsBasis()
+    {
+        var (exit, output, error) = Run("readings", Order("oil-pan"));
+        Assert.Equal(0, exit);
+        Assert.Empty(error);
+        Assert.Contains("oil_pan.drop_available: 2 in, measured", output, StringComparison.Ordinal);
+        Assert.Contains("exhaust.soak_time: 15 min", output, StringComparison.Ordinal);
+        Assert.Contains("[common practice]", output, StringComparison.Ordinal);
+        Assert.DoesNotContain("battery.mass", output, StringComparison.Ordinal); // what an archetype assumes was not read
+    }
+
+    [Fact]
     public void Plan_OfAFileThatIsNotThere_IsAMistakeInTheInput()
     {
         var (exit, _, error) = Run("plan", "no-such-order.yaml");
@@ -72,6 +84,7 @@ public class HostTests
     [InlineData("why")]
     [InlineData("check")]
     [InlineData("facts")]
+    [InlineData("readings")]
     [InlineData("table")]
     public void Help_OfEachCommand_ShowsAnExample(string command)
     {

@@ -1,3 +1,4 @@
+using ProcedureRules.Diagnostics;
 using ProcedureRules.Facts;
 using ProcedureRules.Logic;
 using ProcedureRules.Packs;
@@ -45,7 +46,8 @@ internal static class RandomSituation
             if (facts.Count > 0)
             {
                 var fact = Pick(facts);
-                builder.Observe(new Observation(new FactKey(part, fact), ValueOf(fact.Type), Pick(Sources), random.Next(2) == 0 ? null : Pick(Texts)));
+                var isSure = fact.Type.IsQuantity && random.Next(2) == 0;
+                builder.Take(new Observation(new FactKey(part, fact), ValueOf(fact.Type), Pick(Sources), random.Next(2) == 0 ? null : Pick(Texts), IsSure: isSure), "", new DiagnosticBag());
             }
 
             if (vocabulary.AspectsOf(part.Kind).ToList() is { Count: > 0 } aspects && Pick(aspects) is var aspect)

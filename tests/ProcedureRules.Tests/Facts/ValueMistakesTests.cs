@@ -193,7 +193,7 @@ public sealed class ValueMistakesTests
             """);
         Assert.Equal(
             """
-            van.yaml:4:21: error PR0504: a gauge pressure is due, not an absolute pressure
+            van.yaml:4:21: error PR0504: a gauge pressure is due, not an absolute pressure: one counts from the air around, the other from empty space; at sea level it would be 5.304 psi
             4 |   oil_pan.pressure: 20 psia
               |                     ^^^^^^^
             """,
@@ -254,6 +254,7 @@ public sealed class ValueMistakesTests
             van.yaml:4:27: warning PR0505: '2 m' is outside what occurs for 'oil_pan.drop_available': 0..12 in; is this the unit you mean? '2 in' would fit
             4 |   oil_pan.drop_available: 2 m
               |                           ^^^
+              = note: it is not used and will be asked again; if it is right, state it as sure
               = declared here: a.yaml:21:3
             """,
             complaints);
@@ -274,6 +275,7 @@ public sealed class ValueMistakesTests
             van.yaml:4:27: warning PR0505: '-900 in' is outside what occurs for 'oil_pan.drop_available': 0..12 in
             4 |   oil_pan.drop_available: -900 in
               |                           ^^^^^^^
+              = note: it is not used and will be asked again; if it is right, state it as sure
               = declared here: a.yaml:21:3
             """,
             complaints);

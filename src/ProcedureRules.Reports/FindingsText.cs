@@ -1,0 +1,53 @@
+using ProcedureRules.Logic;
+using ProcedureRules.Planning;
+using ProcedureRules.Quantities;
+
+namespace ProcedureRules.Reports;
+
+/// <summary>What the findings say of causes, and what would tell those apart that are left.</summary>
+internal static class FindingsText
+{
+    public static void Write(Plan plan, UnitSystem units, ReportWriter writer, bool withBasis = false)
+    {
+        Findings(plan, units, writer, withBasis);
+        Checks(plan, units, writer);
+    }
+
+    private static void Findings(Plan plan, UnitSystem units, ReportWriter writer, bool withBasis)
+    {
+        if (plan.Findings.Count == 0) return;
+        writer.Heading("What the findings say");
+        foreach (var finding in plan.Findings)
+        {
+            var verdict = finding.Verdict switch { Truth.Yes => "sure", Truth.No => "ruled out", _ => "possible" };
+            writer.Write("  ", $"{finding.Text.In(units)}: {verdict}");
+            foreach (var reason in finding.For) writer.Write("      for: ", Words(reason), Tone.Quiet);
+            foreach (var reason in finding.Against) writer.Write("      against: ", Words(reason), Tone.Quiet);
+        }
+
+        string Words(Reason reason) => withBasis ? $"{reason.Text.In(units)} [{reason.Basis}]" : reason.Text.In(units);
+    }
+
+    private static void Checks(Plan plan, UnitSystem units, ReportWriter writer)
+    {
+        if (plan.TellingChecks.Count == 0) return;
+        writer.Heading("What would tell them apart, the least work first");
+        var number = 0;
+        foreach (var check in plan.TellingChecks)
+        {
+            writer.Write($"  {++number,2}. ", check.Text.In(units) + (check.Labour.High > 0 ? $" ({check.Labour.ToDisplay(units)})" : ""), Tone.Question);
+            if (check.How is { } how) writer.Write("      ", $"How: {how.In(units)}");
+            foreach (var work in check.Work) writer.Write("      before it: ", work.In(units), Tone.Quiet);
+            foreach (var answer in check.Answers) writer.Write("      ", $"{answer.Answer.In(units)}: {Outcome(answer, units)}", Tone.Quiet);
+            writer.Write("      ", $"Answer with --set \"{check.Id}=...\"", Tone.Quiet);
+        }
+    }
+
+    private static string Outcome(TellingAnswer answer, UnitSystem units)
+    {
+        var parts = new List<string>();
+        if (answer.Confirms.Count > 0) parts.Add($"sure then: {string.Join("; ", answer.Confirms.Select(cause => cause.In(units)))}");
+        if (answer.RulesOut.Count > 0) parts.Add($"rules out: {string.Join("; ", answer.RulesOut.Select(cause => cause.In(units)))}");
+        return string.Join(". ", parts);
+    }
+}
