@@ -1,0 +1,101 @@
+using ProcedureRules.Logic;
+using ProcedureRules.Planning;
+using ProcedureRules.Tests.Engine;
+using Xunit;
+
+namespace ProcedureRules.Tests.Scenarios;
+
+/// <summary>The engine is raised: what moves, what fouls, what it buys to take something away, and what is tried before.</summary>
+/// <remarks>
+/// The geometry is plane motion of a rigid body: lifted by 1.5 in at 30 in from the gearbox mount, which stays tight, the engine turns by
+/// arcsin(1.5 / 30) = 2.866 deg. Where the margin lies is common practice, no source.
+/// </remarks>
+public class RaisingTests
+{
+    private const string Order = "oil-pan";
+    private const string Raise = "raise_engine(engine)";
+
+    [Theory]
+    [InlineData("Heater hose: 2 in of room, moves 0.9195..1.061 in")] // 2 x 19.8 in x sin(2.866 deg / 2) = 0.990 in, places good to an inch
+    [InlineData("Gap between engine and firewall: 3 in of room, moves 0.7612..0.8638 in")] // 16 in x sin + 10 in x (1 - cos) = 0.813 in
+    [InlineData("leaves 2.136..2.239 in - clear")]
+    public void Raising_WithEverythingMeasured_ShowsMovementGapAndVerdictOfEachPoint(string words) =>
+        Assert.Contains(StepOf(Raise, "heater_hose.gap=2 in").Checks, check => check.During && check.Text.ToString().Contains(words, StringComparison.Ordinal));
+
+    [Fact]
+    public void Raising_NamesThePointThatBindsFirstAndWhatItsRemovalBuys()
+    {
+        var detail = Detail(StepOf(Raise, "heater_hose.gap=2 in"));
+        Assert.Contains("With everything fitted it could rise 0.5521..0.575 in before something fouls; first the gap between fan tips and shroud.", detail, StringComparison.Ordinal);
+        Assert.Contains("With the fan out of the way: 2.571..2.892 in", detail, StringComparison.Ordinal);
+        Assert.DoesNotContain("With the ground strap", detail, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Raising_WhereAHoseWasNotMeasured_WatchesItAndAsks()
+    {
+        var plan = Shipped.Plan(Order);
+        Assert.Contains(plan.Questions, question => question.Id == "heater_hose.gap");
+        Assert.Contains(Step(plan, Raise).Checks, check => check.During && check.Text.ToString().StartsWith("Heater hose: (not known: ask)", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("throttle_linkage.gap=1 in", "free_slack_point(throttle_linkage)")]
+    [InlineData("exhaust_slack.gap=1/2 in", "remove_exhaust(exhaust)")]
+    public void Raising_WhereAGapIsTooSmall_TakesAwayWhatEasesIt(string statement, string step)
+    {
+        Assert.DoesNotContain(Shipped.Plan(Order, "heater_hose.gap=2 in").Steps, other => other.Id == step);
+        Assert.True(Step(Shipped.Plan(Order, "heater_hose.gap=2 in", statement), step).Number < StepOf(Raise, statement).Number);
+    }
+
+    [Fact]
+    public void Raising_LiftedStraight_MovesEveryPointByTheRise()
+    {
+        var checks = StepOf(Raise, "heater_hose.gap=2 in", "engine.raised_how=straight").Checks;
+        Assert.Contains(checks, check => check.Text.ToString().StartsWith("Heater hose: 2 in of room, moves 1.5 in, leaves 0.5 in - clear", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Raising_NearerToTheMountLeftTight_NeedsMoreAtTheLiftingPoint() =>
+        // The pan needs 1.5 in more where it is half as far out as the lifting point: 3 in there.
+        Assert.Contains("by 3 in", StepOf(Raise, "oil_pan.meets_at=15 in").Text.ToString(), StringComparison.Ordinal);
+
+    [Fact]
+    public void Raising_WhereFreeingThePumpIsEnough_IsNotDone()
+    {
+        var plan = Shipped.Plan(Order, "oil_pan.drop_pump_free=1.5 in");
+        Assert.DoesNotContain(plan.Steps, step => step.Id == Raise);
+        Assert.Contains(plan.Steps, step => step.Id == "drop_pickup(oil_pickup)");
+    }
+
+    [Fact]
+    public void Raising_WithoutAPickup_IsStillNeeded() =>
+        Assert.Contains(Shipped.Plan(Order, "part oil_pickup=no").Steps, step => step.Id == Raise);
+
+    [Fact]
+    public void Raising_ForADeeperNewPan_GoesHigherAndIsCheckedAgain()
+    {
+        var plan = Shipped.Plan(Order, "oil_pan.deeper=1 in", "oil_pan.room_below=1 in");
+        Assert.Contains("by 2.5 in", Step(plan, Raise).Text.ToString(), StringComparison.Ordinal);
+        Assert.Contains(Step(plan, "renew_pan(oil_pan)").Checks, check => check.Verdict == Truth.No);
+    }
+
+    [Fact]
+    public void Jack_UnderTheEngineOfAWeighedVehicle_ShowsWhatTheFrontPadsStillCarry()
+    {
+        // Moments by hand: centre 640 x 108 / 1470 = 47.02 in; front pads 1470 x (86 - 47.02) / 64 = 895 kg = 1974 lb, less 190 x (86 - 6) / 64 = 237.5 kg.
+        var step = StepOf("jack_under_boss(engine)");
+        Assert.Contains(step.Checks, check => check.Text.ToString().StartsWith("Front pads carry 1450..1974 lb", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Jack_RatedForLessThanTheEngine_FailsItsCheck() =>
+        Assert.Contains(StepOf("jack_under_boss(engine)", "vehicle.jack_rating=150 kg").Checks, check => check.Verdict == Truth.No);
+
+    private static PlanStep StepOf(string id, params string[] statements) => Step(Shipped.Plan(Order, statements), id);
+
+    private static PlanStep Step(Plan plan, string id) => plan.Steps.FirstOrDefault(step => step.Id == id)
+        ?? throw new Xunit.Sdk.XunitException($"no step {id} in: {string.Join(", ", plan.Steps.Select(step => step.Id))}");
+
+    private static string Detail(PlanStep step) => string.Join('\n', step.Detail);
+}
