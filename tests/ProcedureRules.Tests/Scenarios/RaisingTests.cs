@@ -39,6 +39,22 @@ public class RaisingTests
         Assert.Contains(Step(plan, Raise).Checks, check => check.During && check.Text.ToString().StartsWith("Heater hose: (not known: ask)", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void Raising_WhereAHoseWasNotMeasured_LeavesOutWhatWouldSayNothing() =>
+        Assert.DoesNotContain("With the fan out of the way", Detail(StepOf(Raise)), StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("heater_hose.gap=-1 in", "PR0505")] // a gap below nothing
+    [InlineData("rear_axle.behind=0 in", "PR0505")] // no wheelbase
+    [InlineData("heater_hose.gap=5 psi", "PR0504")] // a pressure for a gap
+    [InlineData("front_axle.load=830", "PR0504")] // no unit
+    public void Statement_OfWhatCannotBe_IsAskedBackAndCrashesNothing(string statement, string code)
+    {
+        var session = Shipped.Open(Order);
+        Assert.Contains(session.State(statement), mistake => mistake.Code == code);
+        Assert.NotEmpty(Shipped.PlanOf(session).Steps);
+    }
+
     [Theory]
     [InlineData("throttle_linkage.gap=1 in", "free_slack_point(throttle_linkage)")]
     [InlineData("exhaust_slack.gap=1/2 in", "remove_exhaust(exhaust)")]
