@@ -92,6 +92,8 @@ public static class PlanText
 
     private static void Steps(Plan plan, UnitSystem units, ReportWriter writer)
     {
+        var open = new OpenConditions(plan, units);
+        open.WriteLegend(writer);
         Phase? phase = null;
         string? place = null;
         foreach (var step in plan.Steps)
@@ -107,11 +109,11 @@ public static class PlanText
                 place = step.Step.Operation.Place;
                 writer.Write("", $"[{place.Replace('_', ' ')}]", Tone.Quiet);
             }
-            Step(plan, step, units, writer);
+            Step(plan, step, open, units, writer);
         }
     }
 
-    private static void Step(Plan plan, PlanStep step, UnitSystem units, ReportWriter writer)
+    private static void Step(Plan plan, PlanStep step, OpenConditions open, UnitSystem units, ReportWriter writer)
     {
         foreach (var wait in step.Waits)
         {
@@ -124,7 +126,7 @@ public static class PlanText
         foreach (var caution in step.Cautions.OrderByDescending(caution => caution.Signal)) AlertText.Caution(caution, units, writer, "      ");
         var hands = step.Step.Operation.Hands > 1 ? $"{step.Step.Operation.Hands} people, " : "";
         writer.WriteWithTail($" {step.Number,3}. ", step.Text.In(units), hands + step.Time.ToDisplay(units), Tone.Step);
-        foreach (var settle in step.Provisional) writer.Write("      Only if ", settle.In(units), Tone.Question);
+        open.Write(step, writer);
         foreach (var detail in step.Detail) writer.Write("      - ", detail.In(units));
         foreach (var check in step.Checks)
         {

@@ -153,8 +153,12 @@ internal static partial class Messages
     public static Diagnostic OneVehicle(SourceSpan span) =>
         PartCode.At(span, "every sheet has exactly one vehicle, named 'vehicle', without being told");
 
-    public static Diagnostic UnknownArchetype(SourceSpan span, string name, IEnumerable<string> known) =>
-        Misspelt(ArchetypeCode, span, $"there is no archetype {Quote(name)}", name, known);
+    public static Diagnostic UnknownArchetype(SourceSpan span, string name, IEnumerable<string> known)
+    {
+        var names = known.Order(StringComparer.Ordinal).ToList();
+        var unknown = Misspelt(ArchetypeCode, span, $"there is no archetype {Quote(name)}", name, names);
+        return names.Count == 0 || unknown.Suggestion is not null ? unknown : unknown.Note($"the archetypes are {Either(names)}");
+    }
 
     public static Diagnostic ArchetypeOfArchetype(SourceSpan span) =>
         ArchetypeCode.At(span, "an archetype does not start from another one");

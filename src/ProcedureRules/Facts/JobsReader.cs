@@ -47,6 +47,8 @@ internal sealed class JobsReader(SituationBuilder builder, SheetLayer layer, Dia
         var parts = builder.PartsOf(due).ToList();
         if (parts.Count == 1)
             return parts[0];
+        if (builder.HasGaps && parts.Count == 0)
+            return null;
         bag.Add(parts.Count == 0
             ? Messages.JobWithoutPart(name.Span, job.Name, due.Name)
             : Messages.JobNeedsPart(name.Span, job.Name, due.Name, parts.Select(part => part.Name)));

@@ -31,7 +31,8 @@ internal static class PartNames
             return null;
         if (!builder.Vocabulary.Kinds.TryGetValue(name, out var kind))
         {
-            bag.Add(Messages.UnknownPart(span, name, builder.Parts.Select(known => known.Name)));
+            if (!builder.HasGaps)
+                bag.Add(Messages.UnknownPart(span, name, builder.Parts.Select(known => known.Name)));
             return null;
         }
 
@@ -40,7 +41,7 @@ internal static class PartNames
             return parts[0];
         if (parts.Count > 1)
             bag.Add(Messages.SeveralParts(span, name, parts.Select(known => known.Name)));
-        else if (!isSilentOnAbsent)
+        else if (!isSilentOnAbsent && !builder.HasGaps)
             bag.Add(Messages.NoPartOfKind(span, name));
         return null;
     }

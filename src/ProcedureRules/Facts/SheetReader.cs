@@ -20,8 +20,9 @@ internal sealed class SheetReader(Vocabulary vocabulary, IReadOnlyDictionary<str
         var order = workOrder is null ? null : SheetLayer.Read(workOrder, WorkOrderShapes.WorkOrder, Source.Stated, bag);
         if (sheet is null)
             return null;
-        SheetLayer?[] all = [ReadArchetype(sheet, bag), sheet, order];
-        var builder = new SituationBuilder(vocabulary);
+        var archetype = ReadArchetype(sheet, bag);
+        SheetLayer?[] all = [archetype, sheet, order];
+        var builder = new SituationBuilder(vocabulary) { HasGaps = archetype is null && sheet.Root.Has("archetype") };
         foreach (var layer in all.OfType<SheetLayer>())
             new PartsReader(builder, layer, bag).Read();
         builder.AddSilentParts();

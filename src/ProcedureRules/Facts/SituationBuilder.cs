@@ -51,6 +51,9 @@ internal sealed class SituationBuilder
     /// <summary>The packs' names.</summary>
     public Vocabulary Vocabulary { get; }
 
+    /// <summary>Whether the archetype could not be read, so that parts are missing which nobody forgot.</summary>
+    public bool HasGaps { get; init; }
+
     /// <summary>All parts, those that are stated not to be there too.</summary>
     public IEnumerable<Part> Parts => _parts.Values;
 

@@ -86,8 +86,13 @@ public static class Planner
                     if (isLast) _diagnostics.Add(PlanFailure.NoOrder(world, sequencer));
                     continue;
                 }
-                var (plan, violations) = PlanValidator.Validate(new Drafter(decision, book, options, cancellation).Draft(world, end));
-                if (plan is not null) return plan;
+                IReadOnlyList<Violation> violations = [];
+                foreach (var order in new[] { new Shortening(sequencer.Motion).Of(end), end }.Distinct())
+                {
+                    (var plan, violations) = PlanValidator.Validate(new Drafter(decision, book, options, cancellation).Draft(world, order));
+                    if (plan is not null) return plan;
+                }
+
                 if (isLast) _diagnostics.Add(Messages.PlanRejected(violations.Select(violation => violation.ToString())));
             }
             return null;

@@ -88,6 +88,18 @@ public sealed class ArchetypeTests
         Assert.Equal(3, van!.Observations.Count(observation => observation.Fact.Fact.Name == "drop_available"));
     }
 
+    [Fact]
+    public void Read_WithAnArchetypeThatIsNotThere_ComplainsOfThatAloneAndNamesThoseThatAre()
+    {
+        var (_, bag) = GivenSheets.Read(
+            "vehicle: van\narchetype: lorry\nfacts:\n  oil_pan.dented: yes\n  left_sump.dented: yes\n",
+            "work_order: x\njobs: [inspect]\n",
+            Front);
+        var complaint = Assert.Single(bag.Ordered());
+        Assert.Equal("van.yaml:2:12: error PR0510: there is no archetype 'lorry'", complaint.ToLine());
+        Assert.Equal("the archetypes are 'front'", Assert.Single(complaint.Notes).Text);
+    }
+
     private static Situation Van(string body)
     {
         var (van, bag) = GivenSheets.Read("vehicle: van\narchetype: front\n" + body, archetype: Front);

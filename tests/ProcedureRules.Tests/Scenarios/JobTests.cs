@@ -47,4 +47,23 @@ public class JobTests
             folder.Delete(recursive: true);
         }
     }
+
+    [Fact]
+    public void Plan_OfAPanAndAStarterTogether_ConnectsTheBatteryOnceThoughTheStarterComesOffTwice()
+    {
+        // The cover may be trapped by the starter, and the mesh is measured past the open cover with the starter in place.
+        using var folder = new TemporaryFolder();
+        folder.Write("van.yaml", """
+            vehicle: Old van
+            archetype: rear_drive_crossmember
+            facts: {oil_pan.condition: perforated, oil_pan.drop_needed: 5 in, oil_pan.drop_available: 2.4 in, vehicle.lift_at_hand: no}
+            """);
+        var order = folder.Write("job.yaml", "work_order: Pan and starter\nvehicle: van.yaml\njobs: [ replace_oil_pan, replace_starter ]\n");
+
+        var steps = Shipped.PlanOf(Shipped.Engine.Open(order).Session!).Steps;
+
+        Assert.Equal(2, steps.Count(step => step.Step.Name == "remove_starter(starter)"));
+        Assert.Single(steps, step => step.Step.Name == "disconnect_ground(battery)");
+        Assert.Single(steps, step => step.Step.Name == "connect_ground(battery)");
+    }
 }
