@@ -72,6 +72,13 @@ public class RaisingTests
     }
 
     [Fact]
+    public void Raising_LiftedAndTilted_MovesEveryPointByAnythingUpToBoth()
+    {
+        var checks = StepOf(Raise, "heater_hose.gap=2 in", "engine.raised_how=both").Checks;
+        Assert.Contains(checks, check => check.Text.ToString().StartsWith("Ground strap between engine and body: 4 in of room, moves 0..2.173 in", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Raising_NearerToTheMountLeftTight_NeedsMoreAtTheLiftingPoint() =>
         // The pan needs 1.5 in more where it is half as far out as the lifting point: 3 in there.
         Assert.Contains("by 3 in", StepOf(Raise, "oil_pan.meets_at=15 in").Text.ToString(), StringComparison.Ordinal);
@@ -102,6 +109,16 @@ public class RaisingTests
         // Moments by hand: centre 640 x 108 / 1470 = 47.02 in; front pads 1470 x (86 - 47.02) / 64 = 895 kg = 1974 lb, less 190 x (86 - 6) / 64 = 237.5 kg.
         var step = StepOf("jack_under_boss(engine)");
         Assert.Contains(step.Checks, check => check.Text.ToString().StartsWith("Front pads carry 1450..1974 lb", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Jack_WithAHeavyPartOffBesides_AddsUpBoth()
+    {
+        string[] subframe = ["part subframe=yes", "subframe.behind=4 in"];
+        Assert.Equal([Truth.Yes], StepOf("jack_under_boss(engine)", [.. subframe, "subframe.mass=25 kg"]).Checks.Where(IsAboutHeavyParts).Select(check => check.Verdict));
+        Assert.Equal([Truth.Unknown], StepOf("jack_under_boss(engine)", [.. subframe, "subframe.mass=500 kg", "engine.mass=400 kg"]).Checks.Where(IsAboutHeavyParts).Select(check => check.Verdict));
+
+        static bool IsAboutHeavyParts(PlanCheck check) => check.Text.ToString().StartsWith("Whatever else heavy is off", StringComparison.Ordinal);
     }
 
     [Fact]
