@@ -85,12 +85,34 @@ public class GaugeReadingTests
     }
 
     [Theory]
-    [InlineData("high", "high", "look_at_condenser")]
-    [InlineData("low", "low", "feel_high_side")]
-    [InlineData("normal", "normal", "shut_heater")]
-    public void Plan_OfAPair_HasTheCheapestCheckThatOpensNothing(string low, string high, string operation)
+    [InlineData("high", "high", "condenser.air")]
+    [InlineData("normal", "high", "condenser.air")]
+    [InlineData("low", "low", "ac_circuit.suction_line")]
+    [InlineData("low", "normal", "ac_circuit.suction_line")]
+    [InlineData("normal", "normal", "ac_circuit.heat_let_in")]
+    [InlineData("high", "low", "ac_circuit.set_valves")]
+    public void TellingChecks_OfAPair_BeginWithTheCheapestThatOpensNothing(string low, string high, string question)
     {
-        Assert.Contains(Read(low, high, "fixed", "orifice_tube").Steps, step => step.Step.Operation.Name == operation);
+        Assert.Equal(question, Read(low, high, "fixed", "orifice_tube").TellingChecks[0].Id);
+    }
+
+    [Theory]
+    [InlineData("ac_circuit.liquid_line=100 degF", "blocked", "too_little")] // Condenses at 125 degF: dammed up.
+    [InlineData("ac_circuit.liquid_line=90 degF", "blocked", "too_little")]
+    [InlineData("ac_circuit.suction_line=60 degF", "blocked", "no_air_inside")] // Boils at 5 degF: hungry.
+    public void Findings_OfTwoTemperaturesMore_TellABlockFromItsRivals(string reading, string left, string ruledOut)
+    {
+        var plan = Read("low", "normal", "fixed", "expansion_valve", "ac_circuit.high_side=190 psi", reading);
+        Assert.NotEmpty(Finding(plan, left).For);
+        Assert.Equal(Truth.No, Finding(plan, ruledOut).Verdict);
+    }
+
+    [Fact]
+    public void Findings_OfNoLiquidBehindTheCondenser_AreSureThatRefrigerantIsMissing()
+    {
+        // 95 psig of R-134a condense at 85 degF.
+        var plan = Read("low", "low", "fixed", "orifice_tube", "ac_circuit.liquid_line=85 degF", "ac_circuit.suction_line=70 degF");
+        Assert.Equal(Truth.Yes, Finding(plan, "too_little").Verdict);
     }
 
     [Fact]
@@ -118,7 +140,8 @@ public class GaugeReadingTests
         var plan = Shipped.Plan("no-difference");
         Assert.NotEmpty(Finding(plan, "does_not_pump").For);
         Assert.Empty(Finding(plan, "too_little").For);
-        Assert.Equal(["look_at_set", "drive_control_valve"], plan.Steps.Select(step => step.Step.Operation.Name).Where(name => name is "look_at_set" or "drive_control_valve"));
+        Assert.Equal("ac_circuit.set_valves", plan.TellingChecks[0].Id);
+        Assert.Contains(plan.TellingChecks, check => check.Id == "compressor.answers");
     }
 
     [Fact]
