@@ -36,7 +36,7 @@ public static class PlanText
     {
         writer.Write("", string.Join("; ", plan.Situation.Jobs.Select(JobTitle.Of)), Tone.Heading);
         writer.Write("", plan.Situation.Title);
-        var open = plan.Questions.Count(question => question.AtStep is null);
+        var open = plan.Questions.Count(question => question.AtStep is null || question.Doubted is not null);
         writer.Write("", $"{plan.Steps.Count} steps, {plan.Labour.ToDisplay(units)} of labour"
             + (plan.Steps.Any(step => step.Waits.Count > 0) ? ", waits not counted" : "")
             + (open > 0 ? $"; {open} {(open == 1 ? "question" : "questions")} open" : "") + ".");
@@ -45,7 +45,7 @@ public static class PlanText
 
     private static void Questions(Plan plan, UnitSystem units, ReportWriter writer)
     {
-        var now = plan.Questions.Where(question => question.AtStep is null).ToList();
+        var now = plan.Questions.Where(question => question.AtStep is null || question.Doubted is not null).ToList();
         if (now.Count == 0) return;
         writer.Heading("Find out first");
         var number = 0;
@@ -56,7 +56,8 @@ public static class PlanText
             if (question.Assumed is { } assumed) writer.Write("      ", $"Assumed meanwhile: {assumed.In(units)}", Tone.Plain);
             if (question.How is { } how) writer.Write("      ", $"How: {how.In(units)}");
             foreach (var matters in question.Matters.Take(2)) writer.Write("      ", $"Decides: {matters.In(units)}", Tone.Quiet);
-            writer.Write("      ", $"Answer with --set \"{question.Id}=...\"", Tone.Quiet);
+            var sure = question.Doubted is null ? "" : $"; \"{question.Id}=sure ...\" for a value outside what occurs";
+            writer.Write("      ", $"Answer with --set \"{question.Id}=...\"{sure}", Tone.Quiet);
         }
     }
 

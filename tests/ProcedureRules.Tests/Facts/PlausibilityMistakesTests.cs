@@ -1,9 +1,12 @@
+using FsCheck.Xunit;
 using ProcedureRules.Diagnostics;
 using ProcedureRules.Facts;
 using ProcedureRules.Packs;
 using ProcedureRules.Quantities;
+using ProcedureRules.Tests.ConsoleHost;
 using ProcedureRules.Tests.Engine;
 using ProcedureRules.Tests.Packs;
+using ProcedureRules.Tests.Repository;
 using Xunit;
 
 namespace ProcedureRules.Tests.Facts;
@@ -167,6 +170,24 @@ public sealed class PlausibilityMistakesTests
         Assert.Empty(session.Situation.Doubts);
         Assert.Equal(before, session.Beliefs.Fact(KeyOf(session).Part, KeyOf(session).Fact));
         Assert.Empty(session.State(observation with { IsSure = true }));
+    }
+
+    [Property(MaxTest = 50)]
+    public bool Read_AnyLength_IsTakenOrDoubtedAndNeverBoth(int thou, bool isSure)
+    {
+        var (situation, _) = Read("length", "-1..6 in", $"{{value: {thou} thou, sure: {(isSure ? "yes" : "no")}}}");
+        var isTaken = isSure || thou is >= -1000 and <= 6000;
+        return situation.Observations.Count == (isTaken ? 1 : 0) && situation.Doubts.Count == (isTaken ? 0 : 1);
+    }
+
+    [Fact]
+    public void Plan_OfADoubtedReading_ShowsHowToAnswer()
+    {
+        var (exit, output, error) = RunHost.With("plan", RepositoryFiles.PathOf("samples", "jobs", "oil-pan.yaml"), "--set", "oil_pan.drop_available=60 in");
+        Assert.Equal(0, exit);
+        Assert.Contains("is this the unit you mean? '60 mm' would fit", error, StringComparison.Ordinal);
+        Assert.Contains("60 in was stated and is not used", output, StringComparison.Ordinal);
+        Assert.Contains("\"oil_pan.drop_available=sure ...\"", output, StringComparison.Ordinal);
     }
 
     private static FactKey KeyOf(ProcedureSession session)
