@@ -1,5 +1,6 @@
 using ProcedureRules.Beliefs;
 using ProcedureRules.Diagnostics;
+using ProcedureRules.Explaining;
 using ProcedureRules.Facts;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
@@ -77,6 +78,20 @@ public sealed class ProcedureSession
     /// <summary>The plan from the states now to the end of the jobs.</summary>
     public PlanResult Plan(CancellationToken cancellation = default) => Planner.Plan(Beliefs, cancellation);
 
+    /// <summary>What would change if some things were otherwise, said as to <see cref="State(string)"/>. Changes nothing in the session.</summary>
+    /// <param name="statements">What is supposed, all of it together.</param>
+    /// <param name="cancellation">Ends planning early.</param>
+    public WhatIf Suppose(IEnumerable<string> statements, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(statements);
+        var (said, diagnostics) = (_said.Fork(), new DiagnosticBag());
+        foreach (var statement in statements) said.Say(statement, diagnostics);
+        var supposed = diagnostics.HasErrors ? null : Believe(said.Now, new InferenceSession(Beliefs.Network.Result.Rules), diagnostics);
+        if (supposed is null) return new WhatIf(null, null, diagnostics.Ordered());
+        var (before, after) = (Plan(cancellation), Planner.Plan(supposed, cancellation));
+        return new WhatIf(before.Plan is { } old && after.Plan is { } now ? PlanDifference.Between(old, now) : null, after, diagnostics.Ordered());
+    }
+
     private static BeliefState? Infer(InferenceSession inference, Situation situation, DiagnosticBag diagnostics)
     {
         var result = inference.Update(situation);
@@ -94,11 +109,14 @@ public sealed class ProcedureSession
     private void Refresh(DiagnosticBag diagnostics)
     {
         var next = _said.Now;
-        if (ReferenceEquals(next, Situation)) return;
-        var changes = SituationChanges.Between(Situation, next);
-        if (changes is not null && changes.All(Beliefs.Network.Covers)) Beliefs = Beliefs.With(changes);
-        else if (Infer(_inference, next, diagnostics) is { } beliefs) Beliefs = beliefs;
-        else return;
+        if (ReferenceEquals(next, Situation) || Believe(next, _inference, diagnostics) is not { } beliefs) return;
+        Beliefs = beliefs;
         Situation = next;
     }
+
+    // Readings go through the network alone; what it was not built for takes the rules.
+    private BeliefState? Believe(Situation next, InferenceSession inference, DiagnosticBag diagnostics) =>
+        SituationChanges.Between(Situation, next) is { } changes && changes.All(Beliefs.Network.Covers)
+            ? Beliefs.With(changes)
+            : Infer(inference, next, diagnostics);
 }

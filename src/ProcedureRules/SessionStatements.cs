@@ -18,8 +18,18 @@ internal sealed class SessionStatements
         Now = sheet;
     }
 
+    private SessionStatements(SessionStatements other)
+    {
+        _sheet = other._sheet;
+        _said = [.. other._said];
+        Now = other.Now;
+    }
+
     /// <summary>The sheet with everything said since.</summary>
     public Situation Now { get; private set; }
+
+    /// <summary>The same so far, to be gone on from apart.</summary>
+    public SessionStatements Fork() => new(this);
 
     /// <summary>Says something in words; a mistake leaves everything as it was.</summary>
     public void Say(string statement, DiagnosticBag diagnostics)

@@ -55,7 +55,8 @@ internal sealed class Attacher(World world, IReadOnlyList<Occurrence> occurrence
                 case Conclusion.Check check when isNow && Is(check.Step, record, step):
                     Add(checks, new PlanCheck(Text(check.Text, record), check.Limits.Evaluate(_beliefs, binding), check.During, reasons.Of(record)), one => one.Text, one => one.During);
                     break;
-                case Conclusion.Detail line when isNow && Is(line.Step, record, step):
+                // A line that asks to be held is one that says something only where it is sure.
+                case Conclusion.Detail line when isNow && level > Assurance.Held && Is(line.Step, record, step):
                     if (Text(line.Text, record) is var words && !detail.Any(other => Same(other, words))) detail.Add(words);
                     break;
                 case Conclusion.Tool tool when isNow && Is(tool.Step, record, step):

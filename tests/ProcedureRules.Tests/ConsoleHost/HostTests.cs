@@ -66,6 +66,24 @@ public class HostTests
     }
 
     [Fact]
+    public void WhatIf_OfAnotherGap_TellsWhatComesAndGoes()
+    {
+        var (exit, output, error) = Run("what-if", Order("oil-pan"), "oil_pan.drop_available=6 in");
+        Assert.Equal(0, exit);
+        Assert.Empty(error);
+        Assert.Contains("STEPS THAT GO", output, StringComparison.Ordinal);
+        Assert.All(output.Split('\n'), line => Assert.True(line.Length <= 80, line));
+    }
+
+    [Fact]
+    public void WhatIf_OfAMisspeltFact_IsAMistakeInTheInput()
+    {
+        var (exit, _, error) = Run("what-if", Order("oil-pan"), "oil_pan.drop_availible=6 in");
+        Assert.Equal(2, exit);
+        Assert.Contains("did you mean", error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Plan_OfAFileThatIsNotThere_IsAMistakeInTheInput()
     {
         var (exit, _, error) = Run("plan", "no-such-order.yaml");
@@ -85,6 +103,7 @@ public class HostTests
     [InlineData("check")]
     [InlineData("facts")]
     [InlineData("readings")]
+    [InlineData("what-if")]
     [InlineData("table")]
     public void Help_OfEachCommand_ShowsAnExample(string command)
     {

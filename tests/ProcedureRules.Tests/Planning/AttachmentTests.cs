@@ -72,6 +72,18 @@ public sealed class AttachmentTests
         Assert.Equal(["starter.worn_ring"], hold.Questions);
     }
 
+    [Theory]
+    [InlineData(IfUnknown.Do, true)]
+    [InlineData(IfUnknown.Hold, false)]
+    public void Plan_DetailNotSure_IsShownUnlessItAsksToBeHeld(IfUnknown ifUnknown, bool isShown)
+    {
+        var shop = Shops.Starter();
+        var worn = shop.YesNo("starter", "worn_ring");
+        shop.About("remove_starter", new Conclusion.Detail(0, Shop.Say("mark the worn place")) { IfUnknown = ifUnknown }, Shop.Yes(worn));
+
+        Assert.Equal(isShown, shop.Plan().Step("remove_starter(starter)").Detail.Count > 0);
+    }
+
     [Fact]
     public void Plan_CautionAtAMoment_StandsOnlyWhereTheMomentHolds()
     {

@@ -39,6 +39,22 @@ public class RaisingTests
         Assert.Contains(Step(plan, Raise).Checks, check => check.During && check.Text.ToString().StartsWith("Heater hose: (not known: ask)", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void Raising_WhereAHoseWasNotMeasured_LeavesOutWhatWouldSayNothing() =>
+        Assert.DoesNotContain("With the fan out of the way", Detail(StepOf(Raise)), StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("heater_hose.gap=-1 in", "PR0505")] // a gap below nothing
+    [InlineData("rear_axle.behind=0 in", "PR0505")] // no wheelbase
+    [InlineData("heater_hose.gap=5 psi", "PR0504")] // a pressure for a gap
+    [InlineData("front_axle.load=830", "PR0504")] // no unit
+    public void Statement_OfWhatCannotBe_IsAskedBackAndCrashesNothing(string statement, string code)
+    {
+        var session = Shipped.Open(Order);
+        Assert.Contains(session.State(statement), mistake => mistake.Code == code);
+        Assert.NotEmpty(Shipped.PlanOf(session).Steps);
+    }
+
     [Theory]
     [InlineData("throttle_linkage.gap=1 in", "free_slack_point(throttle_linkage)")]
     [InlineData("exhaust_slack.gap=1/2 in", "remove_exhaust(exhaust)")]
@@ -53,6 +69,13 @@ public class RaisingTests
     {
         var checks = StepOf(Raise, "heater_hose.gap=2 in", "engine.raised_how=straight").Checks;
         Assert.Contains(checks, check => check.Text.ToString().StartsWith("Heater hose: 2 in of room, moves 1.5 in, leaves 0.5 in - clear", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Raising_LiftedAndTilted_MovesEveryPointByAnythingUpToBoth()
+    {
+        var checks = StepOf(Raise, "heater_hose.gap=2 in", "engine.raised_how=both").Checks;
+        Assert.Contains(checks, check => check.Text.ToString().StartsWith("Ground strap between engine and body: 4 in of room, moves 0..2.173 in", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -86,6 +109,16 @@ public class RaisingTests
         // Moments by hand: centre 640 x 108 / 1470 = 47.02 in; front pads 1470 x (86 - 47.02) / 64 = 895 kg = 1974 lb, less 190 x (86 - 6) / 64 = 237.5 kg.
         var step = StepOf("jack_under_boss(engine)");
         Assert.Contains(step.Checks, check => check.Text.ToString().StartsWith("Front pads carry 1450..1974 lb", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Jack_WithAHeavyPartOffBesides_AddsUpBoth()
+    {
+        string[] subframe = ["part subframe=yes", "subframe.behind=4 in"];
+        Assert.Equal([Truth.Yes], StepOf("jack_under_boss(engine)", [.. subframe, "subframe.mass=25 kg"]).Checks.Where(IsAboutHeavyParts).Select(check => check.Verdict));
+        Assert.Equal([Truth.Unknown], StepOf("jack_under_boss(engine)", [.. subframe, "subframe.mass=500 kg", "engine.mass=400 kg"]).Checks.Where(IsAboutHeavyParts).Select(check => check.Verdict));
+
+        static bool IsAboutHeavyParts(PlanCheck check) => check.Text.ToString().StartsWith("Whatever else heavy is off", StringComparison.Ordinal);
     }
 
     [Fact]
