@@ -112,6 +112,37 @@ public class RefrigerantWorkTests
         Assert.True(NumberOf(plan, "measure_old_oil(compressor)") < NumberOf(plan, "renew_compressor(compressor)"));
     }
 
+    [Theory]
+    [InlineData("disconnect_gauges(ac_circuit)", "lay_compressor_aside(compressor)")]
+    [InlineData("lay_compressor_aside(compressor)", "free_line_slack(refrigerant_lines)")]
+    [InlineData("free_line_slack(refrigerant_lines)", "raise_engine(engine)")]
+    [InlineData("lower_engine(engine)", "restore_line_slack(refrigerant_lines)")]
+    [InlineData("restore_line_slack(refrigerant_lines)", "set_compressor_back(compressor)")]
+    public void Plan_OfARaisedEngine_LaysTheCompressorAsideWithItsLinesOn(string first, string second)
+    {
+        var plan = Shipped.Plan("pan-and-cooling");
+        Assert.True(NumberOf(plan, first) < NumberOf(plan, second), $"{first} is {NumberOf(plan, first)}, {second} is {NumberOf(plan, second)}");
+        Assert.DoesNotContain(plan.Steps, step => OfTheCircuit.Contains(step.Step.Operation.Name));
+    }
+
+    [Fact]
+    public void Plan_OfAChipThrower_FlushesBeforeAnythingIsJoined()
+    {
+        var plan = Shipped.Plan("compressor", "condenser.tubes=flat");
+        var flushed = NumberOf(plan, "flush_lines(compressor)");
+        Assert.All(plan.Steps.Where(step => step.Step.Operation.Name == "close_joint"), step => Assert.True(step.Number > flushed));
+        Assert.True(NumberOf(plan, "inspect_metering(metering_device)") < flushed);
+        Assert.Contains(plan.Steps, step => step.Id == "renew_ac_part(condenser)");
+    }
+
+    [Fact]
+    public void Plan_OfAHoledCondenser_RecoversNothingAndStillEvacuates()
+    {
+        var plan = Shipped.Plan("condenser");
+        Assert.DoesNotContain(plan.Steps, step => step.Step.Operation.Name == "recover");
+        Assert.True(NumberOf(plan, "close_joint(drier)") < NumberOf(plan, "evacuate(ac_circuit)"));
+    }
+
     [Fact]
     public void Plan_OfPortsOfTwoKinds_Stops()
     {
