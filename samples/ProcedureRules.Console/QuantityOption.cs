@@ -24,11 +24,12 @@ internal sealed class QuantityOption
         var text = parsed.GetValue(_option)!.Trim();
         var isBare = double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out _);
         mistake = "";
-        if (!Quantity.TryRead(isBare ? Named(text) : text, _unit.Dimension, out var value, out var fault)) mistake = $"{_option.Name} '{text}': {fault}";
+        if (!Quantity.TryRead(Prefixed(isBare ? $"{text} {_unit.Symbol}" : text), _unit.Dimension, out var value, out var fault)) mistake = $"{_option.Name} '{text}': {fault}";
         else if (!value.IsPoint) mistake = $"{_option.Name} '{text}': one figure is due, not a range";
         else return value;
         return null;
     }
 
-    private string Named(string figure) => _unit.Prefix is { } prefix ? $"{prefix} {figure} {_unit.Symbol}" : $"{figure} {_unit.Symbol}";
+    // Where a difference is due it goes without saying that one is meant.
+    private string Prefixed(string text) => _unit.Prefix is { } prefix && !text.StartsWith(prefix, StringComparison.Ordinal) ? $"{prefix} {text}" : text;
 }

@@ -17,7 +17,7 @@ internal static class TableSaturationCommand
         var name = new Argument<string>("REFRIGERANT") { Description = string.Join(", ", Refrigerant.All.Select(one => one.Designation)) };
         var from = new QuantityOption("--from", "first temperature, in degF unless it says degC", "TEMP", "degF", "-20");
         var to = new QuantityOption("--to", "last temperature", "TEMP", "degF", "160");
-        var step = new QuantityOption("--step", "from row to row, in degF unless it is written such as 'dT 2 degC'", "STEP", "dT degF", "5");
+        var step = new QuantityOption("--step", "from row to row, in degF unless it says degC", "STEP", "dT degF", "5");
         var altitude = new QuantityOption("--altitude", "where the gauge is, in ft unless it says m", "ALTITUDE", "ft", "0");
         var format = TableCommand.Format();
         var command = new Command(

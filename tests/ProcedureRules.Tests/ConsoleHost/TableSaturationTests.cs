@@ -90,10 +90,13 @@ public class TableSaturationTests
         Assert.Contains("ISO 2533", output, StringComparison.Ordinal);
     }
 
-    [Fact]
-    public void Temperatures_InCelsius_AreTaken()
+    [Theory]
+    [InlineData("2 degC")]
+    [InlineData("dT 2 degC")]
+    [InlineData("3.6")]
+    public void Temperatures_InCelsius_AreTaken(string step)
     {
-        var (_, output, _) = RunHost.With("table", "saturation", "R-12", "--from", "20 degC", "--to", "24degC", "--step", "dT 2 degC");
+        var (_, output, _) = RunHost.With("table", "saturation", "R-12", "--from", "20 degC", "--to", "24degC", "--step", step);
         Assert.Contains("71.6   72.2   22.0", output, StringComparison.Ordinal);
     }
 
