@@ -12,6 +12,7 @@ internal sealed class AssumptionList
     private readonly BeliefState _beliefs;
     private readonly Situation _situation;
     private readonly Setters _setters;
+    private readonly HashSet<FactKey> _observed;
     private readonly ItemList _items = new();
 
     private AssumptionList(BeliefState beliefs)
@@ -19,6 +20,7 @@ internal sealed class AssumptionList
         _beliefs = beliefs;
         _setters = new(beliefs);
         _situation = beliefs.Network.Result.Situation;
+        _observed = [.. _situation.Observations.Select(observation => observation.Fact)];
     }
 
     public static IReadOnlyList<PlanItem> Of(BeliefState beliefs, IReadOnlyList<Occurrence> occurrences)
@@ -56,7 +58,7 @@ internal sealed class AssumptionList
             }
 
             if (reading is not Reading.OfFact { Key: var key } || _beliefs.SourceOf(key) != Source.Assumed) continue;
-            if (key.Fact.IsDerived) ReadSetters(key, step, seen);
+            if (!_observed.Contains(key)) ReadSetters(key, step, seen);
             else _items.Add(new Wording(units => $"{key.Part.Text} {Words.Name(key.Fact.Name)}: {_beliefs.Fact(key.Part, key.Fact).In(units)}"), step, false, null);
         }
 
