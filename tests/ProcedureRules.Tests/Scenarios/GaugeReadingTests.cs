@@ -115,6 +115,27 @@ public class GaugeReadingTests
         Assert.Equal(Truth.Yes, Finding(plan, "too_little").Verdict);
     }
 
+    [Theory]
+    [InlineData("r12", "36.9 psi", "157.3 psi")] // Marx, Pruss and Wagner (1992): 40 and 120 degF.
+    [InlineData("r134a", "35 psi", "171.2 psi")] // Tillner-Roth and Baehr (1994).
+    [InlineData("r1234yf", "38.4 psi", "169.2 psi")] // Lemmon and Akasaka (2022).
+    public void Findings_OfTheSameTemperatures_AreTheSameForEachRefrigerant(string refrigerant, string low, string high)
+    {
+        var plan = Shipped.Plan("no-difference",
+            $"ac_circuit.identified={refrigerant}", $"ac_circuit.ports={refrigerant}", $"ac_circuit.label_refrigerant={refrigerant}",
+            $"ac_circuit.low_side={low}", $"ac_circuit.high_side={high}");
+        Assert.Contains(Finding(plan, "heat_gets_in").For, reason => reason.Text.ToString().StartsWith("Both sides look normal", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("70 degF", "55 psi", true)] // 58 degF is much for an evaporator on a mild day,
+    [InlineData("100 degF", "55 psi", false)] // and usual on a hot one.
+    public void Findings_OfALowSide_FollowTheDay(string ambient, string low, bool isHigh)
+    {
+        var plan = Read("normal", "normal", "fixed", "expansion_valve", $"vehicle.ambient={ambient}", $"ac_circuit.low_side={low}", "ac_circuit.rested=no");
+        Assert.Equal(isHigh, plan.Findings.Any(finding => finding.Cause.Name == "stays_open" && finding.For.Count > 0));
+    }
+
     [Fact]
     public void Findings_OfFrostOnALineThatReadsWarm_BlameTheGauge()
     {

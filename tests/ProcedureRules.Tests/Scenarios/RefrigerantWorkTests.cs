@@ -149,7 +149,7 @@ public class RefrigerantWorkTests
         // Source: 40 CFR 82 subpart G, appendix H: a fitting for each refrigerant.
         var plan = Shipped.Plan("recharge", "ac_circuit.ports=mixed");
         Assert.Empty(plan.Steps);
-        Assert.Contains(plan.Stops, stop => stop.IsSure && stop.Text.ToString().Contains("ports", StringComparison.Ordinal));
+        Assert.Contains(plan.Stops, stop => stop.IsSure && stop.Reason.Text.ToString().Contains("made for two refrigerants", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -157,8 +157,15 @@ public class RefrigerantWorkTests
     {
         // Source: 49 CFR 571.305 S3: above 60 V d.c. is high voltage.
         var plan = Shipped.Plan("compressor", "compressor.kind=electric");
-        Assert.Contains(plan.Stops, stop => stop.Text.ToString().Contains("high voltage", StringComparison.Ordinal));
+        Assert.Contains(plan.Stops, stop => stop.Reason.Text.ToString().Contains("high voltage", StringComparison.Ordinal));
     }
+
+    [Theory]
+    [InlineData("ac_circuit.ports=mixed")]
+    [InlineData("ac_circuit.ports=unknown")]
+    [InlineData("compressor.kind=electric")]
+    public void Plan_OfWorkThatOpensNothing_IsNotStoppedByTheCircuit(string statement) =>
+        Assert.NotEmpty(Shipped.Plan("clutch-gap", statement).Steps);
 
     [Theory]
     [InlineData("connect_gauges(ac_circuit)", "freezes")]
