@@ -18,6 +18,7 @@ internal static class Host
         {
             PlanCommand.Create(console),
             WhyCommand.Create(console),
+            WhyNotCommand.Create(console),
             WhatIfCommand.Create(console),
             FactsCommand.Create(console),
             ReadingsCommand.Create(console),

@@ -13,9 +13,17 @@ internal static class Outcomes
 {
     private const int MostWords = 12;
 
-    public static IEnumerable<Supposition> Of(BeliefState beliefs, Reading about) => about switch
+    /// <summary>The answers that what is known leaves open.</summary>
+    public static IEnumerable<Supposition> Of(BeliefState beliefs, Reading about) =>
+        Of(beliefs, about, about is Reading.OfFact { Key: var key } ? beliefs.Fact(key.Part, key.Fact) : default);
+
+    /// <summary>Every answer there is, whatever is known.</summary>
+    public static IEnumerable<Supposition> OfAny(BeliefState beliefs, Reading about) =>
+        Of(beliefs, about, about is Reading.OfFact fact ? Value.Unknown(fact.Key.Fact) : default);
+
+    private static IEnumerable<Supposition> Of(BeliefState beliefs, Reading about, Value within) => about switch
     {
-        Reading.OfFact fact => Values(beliefs, fact.Key).Select(value =>
+        Reading.OfFact fact => Values(beliefs, fact.Key, within).Select(value =>
             (Supposition)new Supposition.Observed(fact.Key, [new Observation(fact.Key, value, Source.Measured)])),
         Reading.OfRelation relation => [
             new Supposition.RelationHolds(relation.Relation, relation.A, relation.B, Truth.Yes),
@@ -25,13 +33,20 @@ internal static class Outcomes
     };
 
     /// <summary>An answer in words; a value that stands for a stretch is told as the stretch.</summary>
-    public static Wording Text(BeliefState beliefs, Reading about, Supposition answer) => (about, answer) switch
+    public static Wording Text(BeliefState beliefs, Reading about, Supposition answer) =>
+        Text(beliefs, answer, about is Reading.OfFact { Key: var key } ? beliefs.Fact(key.Part, key.Fact) : default);
+
+    /// <summary>One of <see cref="OfAny"/> in words.</summary>
+    public static Wording TextOfAny(BeliefState beliefs, Reading about, Supposition answer) =>
+        Text(beliefs, answer, about is Reading.OfFact fact ? Value.Unknown(fact.Key.Fact) : default);
+
+    private static Wording Text(BeliefState beliefs, Supposition answer, Value within) => answer switch
     {
-        (Reading.OfFact { Key: var key }, Supposition.Observed { Observations: [var observation] }) when observation.Value.Type.IsQuantity =>
-            StretchText(Cuts(beliefs, key, beliefs.Fact(key.Part, key.Fact).Quantity), observation.Value.Quantity),
-        (_, Supposition.Observed { Observations: [var observation] }) => new(units => observation.Value.In(units)),
-        (_, Supposition.RelationHolds holds) => new(holds.Truth == Truth.Yes ? "yes" : "no"),
-        (_, Supposition.PartExists exists) => new(exists.Truth == Truth.Yes ? "yes" : "no"),
+        Supposition.Observed { Key: var key, Observations: [var observation] } when observation.Value.Type.IsQuantity =>
+            StretchText(Cuts(beliefs, key, within.Quantity), observation.Value.Quantity),
+        Supposition.Observed { Observations: [var observation] } => new(units => observation.Value.In(units)),
+        Supposition.RelationHolds holds => new(holds.Truth == Truth.Yes ? "yes" : "no"),
+        Supposition.PartExists exists => new(exists.Truth == Truth.Yes ? "yes" : "no"),
         _ => new(""),
     };
 
@@ -44,9 +59,8 @@ internal static class Outcomes
         return new(units => Quantity.Between(low, high, inside.Dimension).ToDisplay(units));
     }
 
-    private static IEnumerable<Value> Values(BeliefState beliefs, FactKey key)
+    private static IEnumerable<Value> Values(BeliefState beliefs, FactKey key, Value now)
     {
-        var now = beliefs.Fact(key.Part, key.Fact);
         if (now.Type.IsText) return [];
         if (now.Type.IsWords) return Enumerable.Range(0, now.Type.Words.Count).Where(i => (now.Words >> i & 1) != 0).Take(MostWords).Select(i => Value.OfWords(now.Type, 1UL << i));
         return Stretches(beliefs, key, now.Quantity).Select(stretch => Value.Of(now.Type, stretch));
