@@ -104,6 +104,14 @@ public class RaisingTests
     }
 
     [Fact]
+    public void Raising_OnAssumedPlaces_NamesWhatIsAssumedAndNotWhatFollowsFromIt()
+    {
+        var assumed = Shipped.Plan(Order).Assumptions.Select(item => item.Text.ToString()).ToList();
+        Assert.Contains("throttle linkage out: 16 in", assumed);
+        Assert.DoesNotContain(assumed, text => text.Contains(" left: ", StringComparison.Ordinal) || text.Contains("safe rise", StringComparison.Ordinal) || text.Contains("linkage side", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Jack_UnderTheEngineOfAWeighedVehicle_ShowsWhatTheFrontPadsStillCarry()
     {
         // Moments by hand: centre 640 x 108 / 1470 = 47.02 in; front pads 1470 x (86 - 47.02) / 64 = 895 kg = 1974 lb, less 190 x (86 - 6) / 64 = 237.5 kg.
