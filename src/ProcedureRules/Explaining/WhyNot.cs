@@ -87,6 +87,6 @@ public static class WhyNot
     {
         var conditions = rule.Patterns.Where(pattern => pattern.Predicate.Sort != PredicateSort.Step)
             .Select(pattern => new WhyNotCondition(new Wording(pattern.Text), Kleene.Of(PatternPresence.Has(beliefs, pattern.Predicate)), [])).ToList();
-        return new WhyNotRule(rule.Name, rule.Pack, rule.Basis, new Wording(rule.Because?.Text ?? ""), [.. conditions.DistinctBy(condition => condition.Text.ToString())]);
+        return new WhyNotRule(rule.Title, rule.Pack, rule.Basis, new Wording(rule.Because?.Text ?? ""), [.. conditions.DistinctBy(condition => condition.Text.ToString())]);
     }
 }

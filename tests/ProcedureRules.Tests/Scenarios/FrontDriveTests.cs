@@ -72,7 +72,7 @@ public class FrontDriveTests
     {
         var plan = Shipped.Plan("engine-mount-bolts", $"right_mount.bolt_torque={torque}");
         var fasten = plan.Steps.Single(step => step.Id == "fasten_top_mount(right_mount)");
-        Assert.Equal(isWarned, fasten.Cautions.Any(caution => caution.Text.ToString().Contains("more than the general chart", StringComparison.Ordinal)));
+        Assert.Equal(isWarned, fasten.Cautions.Any(caution => caution.Text.ToString().Contains("The general chart gives these bolts", StringComparison.Ordinal)));
     }
 
     [Fact]
