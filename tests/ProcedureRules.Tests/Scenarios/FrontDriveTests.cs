@@ -31,6 +31,14 @@ public class FrontDriveTests
     }
 
     [Fact]
+    public void Truing_APulleyThatRunsTrueEnough_LeavesItOn()
+    {
+        var plan = Shipped.Plan(Order, "crank_pulley.damage=none", "crank_pulley.runout=0.01 in");
+        Assert.DoesNotContain(plan.Steps, step => step.Id == "remove_crank_pulley(crank_pulley)");
+        Assert.Contains(plan.Steps, step => step.Id == "prove_runout(crank_pulley)");
+    }
+
+    [Fact]
     public void Truing_WithoutTheMakersLimit_HoldsAndAsks()
     {
         var plan = Shipped.Plan(Order, "crank_pulley.runout_limit=unknown");
