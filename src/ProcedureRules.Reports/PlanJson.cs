@@ -166,6 +166,7 @@ public static class PlanJson
     {
         json.WriteString("text", hold.Text.In(units));
         Texts(json, "questions", hold.Questions);
+        json.WriteBoolean("plansAgain", hold.PlansAgain);
         Reason(json, "because", hold.Reason, units);
     }
 
