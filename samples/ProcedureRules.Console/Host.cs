@@ -17,6 +17,7 @@ internal static class Host
             """)
         {
             PlanCommand.Create(console),
+            ScheduleCommand.Create(console),
             WhyCommand.Create(console),
             WhatIfCommand.Create(console),
             FactsCommand.Create(console),
