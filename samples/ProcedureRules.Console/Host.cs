@@ -18,7 +18,9 @@ internal static class Host
         {
             PlanCommand.Create(console),
             ScheduleCommand.Create(console),
+            AskCommand.Create(console),
             WhyCommand.Create(console),
+            WhyNotCommand.Create(console),
             WhatIfCommand.Create(console),
             FactsCommand.Create(console),
             ReadingsCommand.Create(console),

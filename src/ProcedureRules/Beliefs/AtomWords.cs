@@ -20,7 +20,7 @@ internal static class AtomWords
 
     private static string Of(ChoiceKey choice) => choice switch
     {
-        ChoiceKey.OfRule rule => $"'{rule.Rule.Name}'",
+        ChoiceKey.OfRule rule => $"'{rule.Rule.Title}'",
         ChoiceKey.OfWays ways => $"ways to {new GroundState(ways.Part, ways.Aspect, ways.States)}",
         _ => "",
     };

@@ -12,6 +12,9 @@ public sealed class CompiledRule
     /// <summary>Its name, unique in the packs.</summary>
     public required string Name { get; init; }
 
+    /// <summary>The name as its pack writes it; <see cref="Name"/> says besides which kind a part of it is about.</summary>
+    public string Title { get => field ?? Name; init; }
+
     /// <summary>The pack it stands in.</summary>
     public required string Pack { get; init; }
 

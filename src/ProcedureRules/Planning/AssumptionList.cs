@@ -11,12 +11,16 @@ internal sealed class AssumptionList
 {
     private readonly BeliefState _beliefs;
     private readonly Situation _situation;
+    private readonly Setters _setters;
+    private readonly HashSet<FactKey> _observed;
     private readonly ItemList _items = new();
 
     private AssumptionList(BeliefState beliefs)
     {
         _beliefs = beliefs;
+        _setters = new(beliefs);
         _situation = beliefs.Network.Result.Situation;
+        _observed = [.. _situation.Observations.Select(observation => observation.Fact)];
     }
 
     public static IReadOnlyList<PlanItem> Of(BeliefState beliefs, IReadOnlyList<Occurrence> occurrences)
@@ -25,7 +29,7 @@ internal sealed class AssumptionList
         foreach (var occurrence in occurrences)
         {
             var step = occurrence.Work.Step;
-            var seen = new HashSet<Atom>();
+            var seen = new HashSet<object>();
             list.Walk(new Atom.Occurs(step), occurrence.Id, seen);
             foreach (var source in beliefs.Network.RecordsAbout(step))
                 if (beliefs.Given(source.Record, source.Index, step) > Assurance.No) list.Read(source.Record, occurrence.Id, seen);
@@ -33,7 +37,7 @@ internal sealed class AssumptionList
         return list._items.ToItems();
     }
 
-    private void Walk(Atom atom, string step, HashSet<Atom> seen)
+    private void Walk(Atom atom, string step, HashSet<object> seen)
     {
         if (!seen.Add(atom)) return;
         if (atom is Atom.Related related && IsAssumed(related))
@@ -42,17 +46,31 @@ internal sealed class AssumptionList
             if (_beliefs.Available(support.Record, support.Index) > Assurance.No) Read(support.Record, step, seen);
     }
 
-    private void Read(Record record, string step, HashSet<Atom> seen)
+    private void Read(Record record, string step, HashSet<object> seen)
     {
         foreach (var reading in _beliefs.Network.ReadingsOf(record))
         {
+            // What rules work out of assumptions is not looked at: what they assume is.
+            if (reading is Reading.OfDemand { Key: var demanded })
+            {
+                ReadSetters(demanded, step, seen);
+                continue;
+            }
+
             if (reading is not Reading.OfFact { Key: var key } || _beliefs.SourceOf(key) != Source.Assumed) continue;
-            _items.Add(new Wording(units => $"{key.Part.Text} {Words.Name(key.Fact.Name)}: {_beliefs.Fact(key.Part, key.Fact).In(units)}"), step, false, null);
+            if (!_observed.Contains(key)) ReadSetters(key, step, seen);
+            else _items.Add(new Wording(units => $"{key.Part.Text} {Words.Name(key.Fact.Name)}: {_beliefs.Fact(key.Part, key.Fact).In(units)}"), step, false, null);
         }
 
         // Another step's own assumptions are listed with that step.
         foreach (var premise in record.Premises)
             if (premise is not Atom.Occurs) Walk(premise, step, seen);
+    }
+
+    private void ReadSetters(FactKey key, string step, HashSet<object> seen)
+    {
+        if (!seen.Add(key)) return;
+        foreach (var setter in _setters.Of(key)) Read(setter, step, seen);
     }
 
     private bool IsAssumed(Atom.Related related)

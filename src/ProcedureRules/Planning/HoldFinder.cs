@@ -29,6 +29,6 @@ internal static class HoldFinder
         Atom.Occurs occurs => Words.Instruction(beliefs, occurs.Step),
         Atom.Wanted wanted => new Wording(Words.State(new GroundState(wanted.Part, wanted.Aspect, wanted.States))),
         Atom.Open open => new Wording(Words.Choice(open.Choice)),
-        _ => new Wording(effect.Record.Rule?.Name ?? ""),
+        _ => new Wording(effect.Record.Rule?.Title ?? ""),
     };
 }

@@ -8,7 +8,7 @@ namespace ProcedureRules.Planning;
 /// <summary>Which keys are not known, and whom to ask instead of a fact that only rules set.</summary>
 internal sealed class Openness(BeliefState beliefs)
 {
-    private ILookup<FactKey, RecordEffect>? _setters;
+    private readonly Setters _setters = new(beliefs);
 
     /// <summary>The unknown keys behind some readings that somebody can answer.</summary>
     public IReadOnlyList<Reading> Behind(IEnumerable<Reading> readings)
@@ -34,10 +34,10 @@ internal sealed class Openness(BeliefState beliefs)
         {
             case Reading.OfFact fact when !IsKnown(fact.Key):
                 if (!fact.Key.Fact.IsDerived && !fact.Key.Fact.IsDemand) found.Add(reading);
-                else foreach (var setter in Setters(fact.Key)) Walk(setter, seen, found);
+                else Walk(fact.Key, seen, found);
                 break;
             case Reading.OfDemand demand:
-                foreach (var setter in Setters(demand.Key)) Walk(setter, seen, found);
+                Walk(demand.Key, seen, found);
                 break;
             case Reading.OfRelation relation when beliefs.Related(relation.Relation, relation.A, relation.B) == Truth.Unknown:
                 found.Add(reading);
@@ -48,13 +48,9 @@ internal sealed class Openness(BeliefState beliefs)
         }
     }
 
-    private void Walk(RecordEffect setter, HashSet<Reading> seen, List<Reading> found)
+    private void Walk(FactKey key, HashSet<Reading> seen, List<Reading> found)
     {
-        if (beliefs.Available(setter.Record, setter.Index) == Assurance.No) return;
-        foreach (var reading in beliefs.Network.ReadingsOf(setter.Record)) Walk(reading, seen, found);
+        foreach (var setter in _setters.Of(key))
+            foreach (var reading in beliefs.Network.ReadingsOf(setter)) Walk(reading, seen, found);
     }
-
-    private IEnumerable<RecordEffect> Setters(FactKey key) =>
-        (_setters ??= beliefs.Network.RecordsWith<Conclusion.Set>().Concat(beliefs.Network.RecordsWith<Conclusion.Demand>())
-            .ToLookup(effect => effect.Effect.Fact!.Value))[key];
 }

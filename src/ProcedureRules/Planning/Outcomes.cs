@@ -12,10 +12,38 @@ namespace ProcedureRules.Planning;
 internal static class Outcomes
 {
     private const int MostWords = 12;
+    private static readonly double[] Samples = [0.05, 0.25, 0.5, 0.75];
 
-    public static IEnumerable<Supposition> Of(BeliefState beliefs, Reading about) => about switch
+    /// <summary>The answers that what is known leaves open.</summary>
+    public static IEnumerable<Supposition> Of(BeliefState beliefs, Reading about) =>
+        Of(beliefs, about, about is Reading.OfFact { Key: var key } ? beliefs.Fact(key.Part, key.Fact) : default);
+
+    /// <summary>
+    /// The answers that what is known leaves open, in words. A figure that is compared with nothing fixed has no stretches that surely come to
+    /// the same: some figures of it stand for the rest.
+    /// </summary>
+    public static IEnumerable<(Supposition Answer, Wording Text)> Sampled(BeliefState beliefs, Reading about)
     {
-        Reading.OfFact fact => Values(beliefs, fact.Key).Select(value =>
+        if (about is Reading.OfFact { Key: var key } && beliefs.Fact(key.Part, key.Fact) is { Type.IsQuantity: true, Quantity: { IsBounded: true, IsPoint: false } open }
+            && Cuts(beliefs, key, open).Count == 2)
+        {
+            return from share in Samples
+                   let figure = Quantity.Point(open.Low + (share * (open.High - open.Low)), open.Dimension)
+                   select (
+                       (Supposition)new Supposition.Observed(key, [new Observation(key, Value.Of(key.Fact.Type, figure), Source.Measured)]),
+                       new Wording(units => $"it is {figure.ToDisplay(units)}, say"));
+        }
+
+        return Of(beliefs, about).Select(answer => (answer, Text(beliefs, about, answer)));
+    }
+
+    /// <summary>Every answer there is, whatever is known.</summary>
+    public static IEnumerable<Supposition> OfAny(BeliefState beliefs, Reading about) =>
+        Of(beliefs, about, about is Reading.OfFact fact ? Value.Unknown(fact.Key.Fact) : default);
+
+    private static IEnumerable<Supposition> Of(BeliefState beliefs, Reading about, Value within) => about switch
+    {
+        Reading.OfFact fact => Values(beliefs, fact.Key, within).Select(value =>
             (Supposition)new Supposition.Observed(fact.Key, [new Observation(fact.Key, value, Source.Measured)])),
         Reading.OfRelation relation => [
             new Supposition.RelationHolds(relation.Relation, relation.A, relation.B, Truth.Yes),
@@ -25,13 +53,20 @@ internal static class Outcomes
     };
 
     /// <summary>An answer in words; a value that stands for a stretch is told as the stretch.</summary>
-    public static Wording Text(BeliefState beliefs, Reading about, Supposition answer) => (about, answer) switch
+    public static Wording Text(BeliefState beliefs, Reading about, Supposition answer) =>
+        Text(beliefs, answer, about is Reading.OfFact { Key: var key } ? beliefs.Fact(key.Part, key.Fact) : default);
+
+    /// <summary>One of <see cref="OfAny"/> in words.</summary>
+    public static Wording TextOfAny(BeliefState beliefs, Reading about, Supposition answer) =>
+        Text(beliefs, answer, about is Reading.OfFact fact ? Value.Unknown(fact.Key.Fact) : default);
+
+    private static Wording Text(BeliefState beliefs, Supposition answer, Value within) => answer switch
     {
-        (Reading.OfFact { Key: var key }, Supposition.Observed { Observations: [var observation] }) when observation.Value.Type.IsQuantity =>
-            StretchText(Cuts(beliefs, key, beliefs.Fact(key.Part, key.Fact).Quantity), observation.Value.Quantity),
-        (_, Supposition.Observed { Observations: [var observation] }) => new(units => observation.Value.In(units)),
-        (_, Supposition.RelationHolds holds) => new(holds.Truth == Truth.Yes ? "yes" : "no"),
-        (_, Supposition.PartExists exists) => new(exists.Truth == Truth.Yes ? "yes" : "no"),
+        Supposition.Observed { Key: var key, Observations: [var observation] } when observation.Value.Type.IsQuantity =>
+            StretchText(Cuts(beliefs, key, within.Quantity), observation.Value.Quantity),
+        Supposition.Observed { Observations: [var observation] } => new(units => observation.Value.In(units)),
+        Supposition.RelationHolds holds => new(holds.Truth == Truth.Yes ? "yes" : "no"),
+        Supposition.PartExists exists => new(exists.Truth == Truth.Yes ? "yes" : "no"),
         _ => new(""),
     };
 
@@ -44,9 +79,8 @@ internal static class Outcomes
         return new(units => Quantity.Between(low, high, inside.Dimension).ToDisplay(units));
     }
 
-    private static IEnumerable<Value> Values(BeliefState beliefs, FactKey key)
+    private static IEnumerable<Value> Values(BeliefState beliefs, FactKey key, Value now)
     {
-        var now = beliefs.Fact(key.Part, key.Fact);
         if (now.Type.IsText) return [];
         if (now.Type.IsWords) return Enumerable.Range(0, now.Type.Words.Count).Where(i => (now.Words >> i & 1) != 0).Take(MostWords).Select(i => Value.OfWords(now.Type, 1UL << i));
         return Stretches(beliefs, key, now.Quantity).Select(stretch => Value.Of(now.Type, stretch));

@@ -30,7 +30,7 @@ internal static class PlanFailure
     {
         var diagnostic = Messages.OrderRing(ring[0].Source?.Record.Rule?.Span ?? SourceSpan.None, ring.Select(edge => edge.First.Step.Name));
         foreach (var edge in ring)
-            diagnostic = diagnostic.Note($"{edge.First.Step.Name} before {edge.Second.Step.Name}: {edge.Source?.Record.Rule?.Name}", edge.Source?.Record.Rule?.Span ?? SourceSpan.None);
+            diagnostic = diagnostic.Note($"{edge.First.Step.Name} before {edge.Second.Step.Name}: {edge.Source?.Record.Rule?.Title}", edge.Source?.Record.Rule?.Span ?? SourceSpan.None);
         return diagnostic;
     }
 

@@ -135,7 +135,7 @@ internal sealed class Questioner
                 Conclusion.Stop stop => (Urgency.Safety, About("a stop", stop.Text, source)),
                 Conclusion.Caution { Signal: >= Signal.Warning } caution => (Urgency.Safety, About("a warning", caution.Text, source)),
                 Conclusion.Caution caution => (Urgency.Other, About("a caution", caution.Text, source)),
-                Conclusion.ForbidWork or Conclusion.ForbidState => (Urgency.Safety, new Wording($"whether something may be done: {source.Record.Rule?.Name}")),
+                Conclusion.ForbidWork or Conclusion.ForbidState => (Urgency.Safety, new Wording($"whether something may be done: {source.Record.Rule?.Title}")),
                 Conclusion.Finding finding => (Urgency.Other, new Wording($"whether it is so: {Words.Name(finding.Cause.Name)}")),
                 Conclusion.Supply supply => (Urgency.Other, About("a supply", supply.Text, source)),
                 Conclusion.Tool tool => (Urgency.Other, About("a tool", tool.Text, source)),

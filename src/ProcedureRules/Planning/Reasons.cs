@@ -14,7 +14,7 @@ internal sealed class Reasons(BeliefState beliefs)
     public Reason Of(Record record)
     {
         if (record.Rule is { } rule)
-            return new Reason(rule.Name, rule.Pack, rule.Because is { } because ? new Wording(because, beliefs, record.Binding) : Bare(record), rule.Basis, record);
+            return new Reason(rule.Title, rule.Pack, rule.Because is { } because ? new Wording(because, beliefs, record.Binding) : Bare(record), rule.Basis, record);
         var step = record.Premises.OfType<Atom.Occurs>().FirstOrDefault()?.Step;
         var (name, text) = record.Mechanism switch
         {

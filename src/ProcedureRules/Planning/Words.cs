@@ -32,7 +32,7 @@ internal static partial class Words
     /// <summary>What a choice is about.</summary>
     public static string Choice(ChoiceKey key) => key switch
     {
-        ChoiceKey.OfRule rule => rule.Rule.Name,
+        ChoiceKey.OfRule rule => rule.Rule.Title,
         ChoiceKey.OfWays ways => $"{ways.Part.Text}, {Name(ways.Aspect.Name)}: {States(ways.Aspect, ways.States)}",
         _ => "",
     };

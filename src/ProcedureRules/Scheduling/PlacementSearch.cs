@@ -14,6 +14,7 @@ internal sealed class PlacementSearch
     private readonly CriticalPath _path;
     private readonly CancellationToken _cancellation;
     private readonly long _bound;
+    private readonly long[] _latest;
     private Placement? _best;
 
     private PlacementSearch(WorkLoad load, WorkCalendar calendar, CancellationToken cancellation)
@@ -22,6 +23,8 @@ internal sealed class PlacementSearch
         (_forward, _backward) = (new Placer(load), new Placer(load.Mirrored()));
         _path = CriticalPath.Of(load);
         _bound = Bound();
+        var back = _backward.Place(new double[load.Count], calendar.Mirrored(_bound), isAlone: true);
+        _latest = [.. back.Ends.Select(end => _bound - end)];
     }
 
     private bool IsBest => _best is { Broken: 0 } best && best.Finish <= _bound;
@@ -39,7 +42,7 @@ internal sealed class PlacementSearch
         for (var technicians = 1; technicians <= load.Technicians; technicians++)
         {
             var search = new PlacementSearch(load.For(technicians), calendar, cancellation) { _best = best };
-            search.Run(budget);
+            search.Run(technicians == load.Technicians ? budget : budget / 8);
             best = search._best!;
         }
         return best!;
@@ -59,22 +62,32 @@ internal sealed class PlacementSearch
         while (!IsBest && _forward.Placed + _backward.Placed < budget)
         {
             _cancellation.ThrowIfCancellationRequested();
-            var reach = Math.Max(1, current.Finish) * (0.02 + (0.2 * random.NextDouble()));
-            for (var i = 0; i < urgency.Length; i++)
-                urgency[i] = current.Starts[i] + (random.NextDouble() < 0.3 ? reach * ((2 * random.NextDouble()) - 1) : 0);
+            Shake(random.Next(3) == 0 ? _latest : current.Starts, random, urgency);
             var next = Improve(Take(_forward.Place(urgency, _calendar)));
             if (!current.Beats(next)) current = next;
             else if (random.NextDouble() < 0.05) current = _best!;
         }
     }
 
+    // The order of some times, with pieces moved a few places.
+    private void Shake(long[] times, Random random, double[] urgency)
+    {
+        var reach = 1 + (_load.Count * 0.25 * random.NextDouble());
+        var share = 0.1 + (0.4 * random.NextDouble());
+        var order = Enumerable.Range(0, _load.Count).ToArray();
+        Array.Sort((long[])times.Clone(), order);
+        for (var rank = 0; rank < order.Length; rank++)
+            urgency[order[rank]] = rank + (random.NextDouble() < share ? reach * ((2 * random.NextDouble()) - 1) : 0);
+    }
+
     // The order of the plan first: of equally early finishes the one that leaves it as it is.
     private IEnumerable<Func<int, double>> Rules() =>
     [
         piece => piece,
+        piece => _latest[piece],
+        piece => _latest[piece] + _load.Lengths[piece],
         piece => _path.Latest[piece],
         piece => _path.Latest[piece] + _load.Lengths[piece],
-        piece => _path.Latest[piece] - _load.Lengths[piece],
         piece => _path.Earliest[piece],
     ];
 

@@ -84,6 +84,25 @@ public class HostTests
     }
 
     [Fact]
+    public void WhyNot_OfACaution_TellsTheFactThatWouldBringIt()
+    {
+        var (exit, output, error) = Run("why-not", Order("oil-pan"), "Left-hand thread");
+        Assert.Equal(0, exit);
+        Assert.Empty(error);
+        Assert.Contains("fan.thread: left hand nut", output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("raise_engine(engine)", "ask why instead")]
+    [InlineData("raise_engin", "did you mean 'raise_engine'?")]
+    public void WhyNot_OfWhatIsThereOrNowhere_SaysSo(string item, string words)
+    {
+        var (exit, _, error) = Run("why-not", Order("oil-pan"), item);
+        Assert.Equal(2, exit);
+        Assert.Contains(words, error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Plan_OfAFileThatIsNotThere_IsAMistakeInTheInput()
     {
         var (exit, _, error) = Run("plan", "no-such-order.yaml");
@@ -104,6 +123,8 @@ public class HostTests
     [InlineData("facts")]
     [InlineData("readings")]
     [InlineData("what-if")]
+    [InlineData("ask")]
+    [InlineData("why-not")]
     [InlineData("table")]
     public void Help_OfEachCommand_ShowsAnExample(string command)
     {

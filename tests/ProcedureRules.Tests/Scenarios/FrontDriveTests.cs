@@ -31,6 +31,14 @@ public class FrontDriveTests
     }
 
     [Fact]
+    public void Truing_APulleyThatRunsTrueEnough_LeavesItOn()
+    {
+        var plan = Shipped.Plan(Order, "crank_pulley.damage=none", "crank_pulley.runout=0.01 in");
+        Assert.DoesNotContain(plan.Steps, step => step.Id == "remove_crank_pulley(crank_pulley)");
+        Assert.Contains(plan.Steps, step => step.Id == "prove_runout(crank_pulley)");
+    }
+
+    [Fact]
     public void Truing_WithoutTheMakersLimit_HoldsAndAsks()
     {
         var plan = Shipped.Plan(Order, "crank_pulley.runout_limit=unknown");
@@ -64,7 +72,7 @@ public class FrontDriveTests
     {
         var plan = Shipped.Plan("engine-mount-bolts", $"right_mount.bolt_torque={torque}");
         var fasten = plan.Steps.Single(step => step.Id == "fasten_top_mount(right_mount)");
-        Assert.Equal(isWarned, fasten.Cautions.Any(caution => caution.Text.ToString().Contains("more than the general chart", StringComparison.Ordinal)));
+        Assert.Equal(isWarned, fasten.Cautions.Any(caution => caution.Text.ToString().Contains("The general chart gives these bolts", StringComparison.Ordinal)));
     }
 
     [Fact]

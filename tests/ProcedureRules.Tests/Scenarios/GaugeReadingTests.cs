@@ -1,6 +1,7 @@
 using ProcedureRules.Logic;
 using ProcedureRules.Planning;
 using ProcedureRules.Tests.Engine;
+using ProcedureRules.Tests.Repository;
 using Xunit;
 
 namespace ProcedureRules.Tests.Scenarios;
@@ -35,14 +36,29 @@ public class GaugeReadingTests
         Assert.Contains(plan.Findings, finding => finding.Verdict == Truth.Unknown && finding.For.Count > 0);
         Assert.Contains(plan.Findings, finding => finding.Verdict == Truth.Unknown && finding.For.Count == 0 && finding.Against.Count > 0);
         Assert.DoesNotContain(plan.Findings, finding => finding.Verdict == Truth.Yes);
+
+        // Nothing is opened or added to find out what is wrong.
+        string[] ofTheCircuit = ["recover", "open_joint", "take_seal_out", "evacuate", "charge"];
+        Assert.DoesNotContain(plan.Steps, step => ofTheCircuit.Contains(step.Step.Operation.Name));
     }
 
-    [Theory]
-    [MemberData(nameof(Rows))]
-    public void Plan_OfEveryPairOfLevels_OpensNothingAndAddsNothing(string low, string high, string compressor, string metering)
+    [Fact]
+    public void Findings_OfAllPairs_HearEveryRuleOfThePairs()
     {
-        string[] ofTheCircuit = ["recover", "open_joint", "take_seal_out", "evacuate", "charge"];
-        Assert.DoesNotContain(Read(low, high, compressor, metering).Steps, step => ofTheCircuit.Contains(step.Step.Operation.Name));
+        var text = File.ReadAllText(RepositoryFiles.PathOf("rules", "gauge_pairs.yaml"));
+        var ofPairs = text[text.IndexOf("# Both sides together", StringComparison.Ordinal)..text.IndexOf("# With time", StringComparison.Ordinal)];
+        var written = ofPairs.Split('\n').Where(line => line.StartsWith("  - rule: ", StringComparison.Ordinal)).Select(line => line["  - rule: ".Length..].Trim()).ToHashSet();
+        var session = Shipped.Open("no-difference");
+        foreach (var row in Rows())
+        {
+            foreach (var hub in (string[])["turns", "cycles"])
+            {
+                foreach (var statement in Statements(row.Data.Item1, row.Data.Item2, row.Data.Item3, row.Data.Item4).Append($"ac_circuit.hub={hub}")) session.State(statement);
+                var findings = Shipped.PlanOf(session).Findings;
+                written.ExceptWith(findings.SelectMany(finding => finding.For.Concat(finding.Against)).Select(reason => reason.Rule));
+            }
+        }
+        Assert.Empty(written);
     }
 
     [Theory]
@@ -113,6 +129,27 @@ public class GaugeReadingTests
         // 95 psig of R-134a condense at 85 degF.
         var plan = Read("low", "low", "fixed", "orifice_tube", "ac_circuit.liquid_line=85 degF", "ac_circuit.suction_line=70 degF");
         Assert.Equal(Truth.Yes, Finding(plan, "too_little").Verdict);
+    }
+
+    [Theory]
+    [InlineData("r12", "36.9 psi", "157.3 psi")] // Marx, Pruss and Wagner (1992): 40 and 120 degF.
+    [InlineData("r134a", "35 psi", "171.2 psi")] // Tillner-Roth and Baehr (1994).
+    [InlineData("r1234yf", "38.4 psi", "169.2 psi")] // Lemmon and Akasaka (2022).
+    public void Findings_OfTheSameTemperatures_AreTheSameForEachRefrigerant(string refrigerant, string low, string high)
+    {
+        var plan = Shipped.Plan("no-difference",
+            $"ac_circuit.identified={refrigerant}", $"ac_circuit.ports={refrigerant}", $"ac_circuit.label_refrigerant={refrigerant}",
+            $"ac_circuit.low_side={low}", $"ac_circuit.high_side={high}");
+        Assert.Contains(Finding(plan, "heat_gets_in").For, reason => reason.Text.ToString().StartsWith("Both sides look normal", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("70 degF", "55 psi", true)] // 58 degF is much for an evaporator on a mild day,
+    [InlineData("100 degF", "55 psi", false)] // and usual on a hot one.
+    public void Findings_OfALowSide_FollowTheDay(string ambient, string low, bool isHigh)
+    {
+        var plan = Read("normal", "normal", "fixed", "expansion_valve", $"vehicle.ambient={ambient}", $"ac_circuit.low_side={low}", "ac_circuit.rested=no");
+        Assert.Equal(isHigh, plan.Findings.Any(finding => finding.Cause.Name == "stays_open" && finding.For.Count > 0));
     }
 
     [Fact]
@@ -223,10 +260,11 @@ public class GaugeReadingTests
     public void Plan_OfEveryDiagnosis_SaysThatNothingIsAdded() =>
         Assert.Contains(Shipped.Plan("poor-cooling").Cautions, caution => caution.Text.ToString().Contains("Nothing is added", StringComparison.Ordinal));
 
-    private static Plan Read(string low, string high, string compressor, string metering, params string[] more) => Shipped.Plan("no-difference",
-    [
-        $"ac_circuit.low_side={LowSides[low]}", $"ac_circuit.high_side={HighSides[high]}", $"compressor.kind={compressor}", $"metering_device.design={metering}", .. more,
-    ]);
+    private static Plan Read(string low, string high, string compressor, string metering, params string[] more) =>
+        Shipped.Plan("no-difference", [.. Statements(low, high, compressor, metering), .. more]);
+
+    private static string[] Statements(string low, string high, string compressor, string metering) =>
+        [$"ac_circuit.low_side={LowSides[low]}", $"ac_circuit.high_side={HighSides[high]}", $"compressor.kind={compressor}", $"metering_device.design={metering}"];
 
     private static PlanFinding Finding(Plan plan, string cause) => plan.Findings.FirstOrDefault(finding => finding.Cause.Name == cause)
         ?? throw new Xunit.Sdk.XunitException($"no {cause} in: {string.Join(", ", plan.Findings.Select(finding => finding.Cause.Name))}");

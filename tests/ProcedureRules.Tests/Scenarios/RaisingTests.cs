@@ -72,6 +72,15 @@ public class RaisingTests
     }
 
     [Fact]
+    public void Raising_PastAFixedGap_StopsAndNamesIt()
+    {
+        var plan = Shipped.Plan(Order, "firewall_gap.gap=0.5 in");
+        var stop = Assert.Single(plan.Stops);
+        Assert.Contains("at least 1.5 in, at most 0.7657..0.8675 in", stop.Text.ToString(), StringComparison.Ordinal);
+        Assert.Contains("gap between engine and firewall", stop.Reason.Text.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Raising_LiftedAndTilted_MovesEveryPointByAnythingUpToBoth()
     {
         var checks = StepOf(Raise, "heater_hose.gap=2 in", "engine.raised_how=both").Checks;
@@ -104,6 +113,14 @@ public class RaisingTests
     }
 
     [Fact]
+    public void Raising_OnAssumedPlaces_NamesWhatIsAssumedAndNotWhatFollowsFromIt()
+    {
+        var assumed = Shipped.Plan(Order).Assumptions.Select(item => item.Text.ToString()).ToList();
+        Assert.Contains("throttle linkage out: 16 in", assumed);
+        Assert.DoesNotContain(assumed, text => text.Contains(" left: ", StringComparison.Ordinal) || text.Contains("safe rise", StringComparison.Ordinal) || text.Contains("linkage side", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Jack_UnderTheEngineOfAWeighedVehicle_ShowsWhatTheFrontPadsStillCarry()
     {
         // Moments by hand: centre 640 x 108 / 1470 = 47.02 in; front pads 1470 x (86 - 47.02) / 64 = 895 kg = 1974 lb, less 190 x (86 - 6) / 64 = 237.5 kg.
@@ -119,6 +136,39 @@ public class RaisingTests
         Assert.Equal([Truth.Unknown], StepOf("jack_under_boss(engine)", [.. subframe, "subframe.mass=500 kg", "engine.mass=400 kg"]).Checks.Where(IsAboutHeavyParts).Select(check => check.Verdict));
 
         static bool IsAboutHeavyParts(PlanCheck check) => check.Text.ToString().StartsWith("Whatever else heavy is off", StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("engine.boss_is=cracked", "jack_under_bellhousing(engine)")]
+    [InlineData("engine.bellhousing_is=thin", "jack_under_boss(engine)")]
+    public void Jack_UnderAWeakPoint_IsSetUnderAnother(string statement, string step)
+    {
+        var plan = Shipped.Plan(Order, statement);
+        Assert.Equal([step], plan.Steps.Select(other => other.Id).Where(id => id.StartsWith("jack_under", StringComparison.Ordinal)));
+    }
+
+    [Theory]
+    [InlineData("45 deg", Truth.No)]
+    [InlineData("60 deg", Truth.Yes)]
+    public void Hoist_WithAChainAtAnAngle_ShowsWhatEachLegCarries(string angle, Truth isSteepEnough)
+    {
+        // Statics of a sling: half the load over the sine of the angle from level. 60 degrees or steeper: common practice, no source.
+        var step = StepOf(
+            "hang_on_hoist(engine)",
+            "vehicle.hoist_at_hand=yes", "engine.lifting_eyes=yes", "engine.jack_boss=no", "engine.bellhousing_flat=no",
+            "vehicle.hoist_rating=500 kg", "vehicle.sling_legs=2", $"vehicle.sling_angle={angle}", "vehicle.sling_leg_rating=400 kg");
+        var share = angle == "45 deg" ? "296.2 lb" : "241.8 lb";
+        Assert.Contains(step.Checks, check => check.Text.ToString().Contains(share, StringComparison.Ordinal) && check.Verdict == Truth.Yes);
+        Assert.Contains(step.Checks, check => check.Text.ToString().StartsWith("The legs stand 60 degrees", StringComparison.Ordinal) && check.Verdict == isSteepEnough);
+    }
+
+    [Theory]
+    [InlineData("1000 kg", Truth.No)]
+    [InlineData("2700 kg", Truth.Yes)]
+    public void Stands_ByTheirRating_AreEnoughOrNot(string rating, Truth isEnough)
+    {
+        var raise = Step(Shipped.Plan("crank-pulley", $"vehicle.stand_rating={rating}"), "raise_on_stands(vehicle)");
+        Assert.Contains(raise.Checks, check => check.Text.ToString().StartsWith("A pair of stands", StringComparison.Ordinal) && check.Verdict == isEnough);
     }
 
     [Fact]

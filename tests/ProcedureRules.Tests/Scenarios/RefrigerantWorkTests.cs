@@ -144,12 +144,31 @@ public class RefrigerantWorkTests
     }
 
     [Fact]
+    public void Plan_OfABlend_KeepsItOutOfTheCleanMachine()
+    {
+        // Source: SAE J2099: less than 98 % of one refrigerant is not recycled.
+        var plan = Shipped.Plan("blend");
+        Assert.Contains(plan.Tools, tool => tool.Text.ToString().Contains("kept for mixed refrigerant", StringComparison.Ordinal));
+        Assert.DoesNotContain(plan.Tools, tool => tool.Text.ToString().Contains("certified for this refrigerant", StringComparison.Ordinal));
+        Assert.Contains(Step(plan, "recover(ac_circuit)").Cautions, caution => caution.Text.ToString().Contains("reclaimer", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("blend", true)]
+    [InlineData("compressor", false)]
+    public void Plan_OfR1234yf_WarnsOfFire(string order, bool burns)
+    {
+        // Source: ISO 817, class A2L, from memory.
+        Assert.Equal(burns, Step(Shipped.Plan(order), "connect_gauges(ac_circuit)").Cautions.Any(caution => caution.Text.ToString().Contains("mildly flammable", StringComparison.Ordinal)));
+    }
+
+    [Fact]
     public void Plan_OfPortsOfTwoKinds_Stops()
     {
         // Source: 40 CFR 82 subpart G, appendix H: a fitting for each refrigerant.
         var plan = Shipped.Plan("recharge", "ac_circuit.ports=mixed");
         Assert.Empty(plan.Steps);
-        Assert.Contains(plan.Stops, stop => stop.IsSure && stop.Text.ToString().Contains("ports", StringComparison.Ordinal));
+        Assert.Contains(plan.Stops, stop => stop.IsSure && stop.Reason.Text.ToString().Contains("made for two refrigerants", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -157,8 +176,15 @@ public class RefrigerantWorkTests
     {
         // Source: 49 CFR 571.305 S3: above 60 V d.c. is high voltage.
         var plan = Shipped.Plan("compressor", "compressor.kind=electric");
-        Assert.Contains(plan.Stops, stop => stop.Text.ToString().Contains("high voltage", StringComparison.Ordinal));
+        Assert.Contains(plan.Stops, stop => stop.Reason.Text.ToString().Contains("high voltage", StringComparison.Ordinal));
     }
+
+    [Theory]
+    [InlineData("ac_circuit.ports=mixed")]
+    [InlineData("ac_circuit.ports=unknown")]
+    [InlineData("compressor.kind=electric")]
+    public void Plan_OfWorkThatOpensNothing_IsNotStoppedByTheCircuit(string statement) =>
+        Assert.NotEmpty(Shipped.Plan("clutch-gap", statement).Steps);
 
     [Theory]
     [InlineData("connect_gauges(ac_circuit)", "freezes")]

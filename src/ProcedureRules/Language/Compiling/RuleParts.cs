@@ -74,6 +74,7 @@ internal sealed class RuleParts(string name, RuleScope scope, SourceSpan span)
         return new()
         {
             Name = Name,
+            Title = name,
             Pack = pack,
             Span = Span,
             Variables = [.. Scope.Variables],

@@ -1,0 +1,10 @@
+using ProcedureRules.Beliefs;
+using ProcedureRules.Planning;
+
+namespace ProcedureRules.Explaining;
+
+/// <summary>A fact, relation or part that is supposed otherwise than it is.</summary>
+/// <param name="Id">The id, as <c>--set</c> takes it.</param>
+/// <param name="Text">What it would have to be; of a figure the whole stretch that does.</param>
+/// <param name="Supposition">The supposition, with one figure of the stretch.</param>
+public sealed record SupposedFact(string Id, Wording Text, Supposition Supposition);

@@ -1,0 +1,93 @@
+using ProcedureRules.Beliefs;
+using ProcedureRules.Explaining;
+using ProcedureRules.Facts;
+using ProcedureRules.Logic;
+using ProcedureRules.Planning;
+using ProcedureRules.Tests.Engine;
+using Xunit;
+
+namespace ProcedureRules.Tests.Explaining;
+
+public class WhyNotTests
+{
+    [Fact]
+    public void Of_ACautionOfAnotherThread_NamesItsRuleTheConditionAndTheFactThatWouldBringIt()
+    {
+        var answer = Ask("oil-pan", "Left-hand thread");
+        var rule = Assert.Single(answer.Rules);
+        Assert.Equal("a left-hand nut is turned the other way", rule.Rule);
+        Assert.Equal("common practice", rule.Basis);
+        var condition = Assert.Single(rule.Conditions, condition => condition.Holds == Truth.No);
+        Assert.Contains("thread: right hand nut", Assert.Single(condition.Read).ToString(), StringComparison.Ordinal);
+        var change = Assert.Single(answer.Change);
+        Assert.Equal(("fan.thread", "left hand nut"), (change.Id, change.Text.ToString()));
+    }
+
+    [Fact]
+    public void Of_ARaisingThatIsNotNeeded_TellsTheGapBelowWhichItWouldBe()
+    {
+        var change = Assert.Single(Ask("oil-pan-pickup", "raise_engine(engine)").Change);
+        Assert.Equal("oil_pan.drop_available", change.Id);
+        Assert.StartsWith("below", change.Text.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Of_AWayNotTaken_TellsTheWayTakenAndWhatForbidsIt()
+    {
+        var answer = Ask("oil-pan", "jack_under_pan(engine)");
+        Assert.Contains("boss of the block", Assert.Single(answer.NotTaken).ToString(), StringComparison.Ordinal);
+        Assert.Contains(answer.ForbiddenBy, reason => reason.Text.ToString().Contains("dented", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Of_WhatNoPartFits_ShowsWhichConditionFindsNothing()
+    {
+        var answer = Ask("oil-change", "raise_engine");
+        Assert.NotEmpty(answer.Rules);
+        Assert.Contains(answer.Rules, rule => rule.Conditions.Any(condition => condition.Holds == Truth.No));
+        Assert.Empty(answer.Change);
+        Assert.True(answer.IsSearchedThrough);
+    }
+
+    [Theory]
+    [InlineData("no such thing")]
+    [InlineData("")]
+    [InlineData("raise_engine(wing)")]
+    [InlineData("raise_engine(engine)")] // the plan has it
+    public void Of_WhatIsInThePlanOrNowhere_IsNoAnswer(string item)
+    {
+        var session = Shipped.Open("oil-pan");
+        Assert.Null(WhyNot.Of(Shipped.PlanOf(session), session.Beliefs, item, TestContext.Current.CancellationToken));
+    }
+
+    [Theory]
+    [InlineData("oil-pan", "Left-hand thread")]
+    [InlineData("oil-pan", "part_steering_link(steering_link)")]
+    [InlineData("oil-pan-pickup", "raise_engine(engine)")]
+    [InlineData("oil-pan", "raise_engine(engine)", "oil_pan.drop_available=6 in")]
+    public void Change_ThatIsTold_ReallyBringsTheItemIn(string order, string item, params string[] statements)
+    {
+        var answer = Ask(order, item, statements);
+        Assert.NotEmpty(answer.Change);
+
+        var supposed = Shipped.Open(order, statements);
+        var plan = Planner.Plan(supposed.Beliefs.With([.. answer.Change.Select(change => Same(supposed, change.Supposition))]), TestContext.Current.CancellationToken).Plan;
+
+        Assert.NotNull(plan);
+        Assert.NotEmpty(Why.Of(plan, item));
+    }
+
+    // Parts of one session are not those of another.
+    private static Supposition Same(ProcedureSession session, Supposition supposition)
+    {
+        var observed = Assert.IsType<Supposition.Observed>(supposition);
+        var key = new FactKey(session.Situation.Parts.Single(part => part.Name == observed.Key.Part.Name), observed.Key.Fact);
+        return new Supposition.Observed(key, [.. observed.Observations.Select(observation => observation with { Fact = key })]);
+    }
+
+    private static WhyNotAnswer Ask(string order, string item, params string[] statements)
+    {
+        var session = Shipped.Open(order, statements);
+        return Assert.IsType<WhyNotAnswer>(WhyNot.Of(Shipped.PlanOf(session), session.Beliefs, item, TestContext.Current.CancellationToken));
+    }
+}
