@@ -90,7 +90,7 @@ public static class Scheduler
         return idle;
     }
 
-    private static IReadOnlyList<UnkeptWait> UnkeptWaits(Plan plan, Placement placement)
+    private static List<UnkeptWait> UnkeptWaits(Plan plan, Placement placement)
     {
         var indices = plan.Steps.Select((step, index) => (step.Id, index)).ToDictionary(entry => entry.Id, entry => entry.index);
         var unkept = new List<UnkeptWait>();

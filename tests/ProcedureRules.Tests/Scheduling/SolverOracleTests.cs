@@ -7,7 +7,7 @@ namespace ProcedureRules.Tests.Scheduling;
 /// <summary>Against an exact solver: the CP-SAT of OR-Tools proves the earliest finish, or a bound that nothing can beat.</summary>
 public class SolverOracleTests
 {
-    private const int Jobs = 40;
+    private const int Jobs = 36;
     private const long Minute = 60;
 
     [Fact]
@@ -22,7 +22,8 @@ public class SolverOracleTests
             Loads.AssertKept(load, found, Calendar());
             var best = Optimum(load, found);
             Assert.True(found.Finish >= best.Bound, $"job {i} ends before the bound of the solver");
-            gaps.Add((double)(found.Finish - best.Finish) / best.Finish);
+            // Where the solver runs out of time its best may be later than ours: that makes up for nothing.
+            gaps.Add(Math.Max(0, (double)(found.Finish - best.Finish) / best.Finish));
         }
 
         Assert.True(gaps.Average() <= 0.01, $"mean gap {gaps.Average():P2}");
@@ -58,7 +59,7 @@ public class SolverOracleTests
         var finish = model.NewIntVar(0, horizon, "finish");
         for (var i = 0; i < load.Count; i++) model.Add(finish >= starts[i] + (load.Lengths[i] / Minute));
         model.Minimize(finish);
-        var solver = new CpSolver { StringParameters = "max_time_in_seconds:5 num_workers:1" };
+        var solver = new CpSolver { StringParameters = "max_time_in_seconds:2 num_workers:1" };
         var status = solver.Solve(model);
         Assert.True(status is CpSolverStatus.Optimal or CpSolverStatus.Feasible, status.ToString());
         return ((long)solver.ObjectiveValue * Minute, (long)Math.Ceiling(solver.BestObjectiveBound) * Minute);
