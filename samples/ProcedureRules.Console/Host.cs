@@ -17,6 +17,7 @@ internal static class Host
             """)
         {
             PlanCommand.Create(console),
+            ScheduleCommand.Create(console),
             AskCommand.Create(console),
             WhyCommand.Create(console),
             WhyNotCommand.Create(console),

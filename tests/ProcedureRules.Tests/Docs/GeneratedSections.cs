@@ -64,7 +64,7 @@ internal static class GeneratedSections
 
     /// <summary>Every mapping that packs, sheets and orders are made of, but for conclusions, which share one table.</summary>
     public static IReadOnlyList<MapShape> Maps { get; } =
-        [.. new[] { PackShapes.Pack, SheetShapes.Vehicle, WorkOrderShapes.WorkOrder }.SelectMany(ShapeWalk.Maps).Distinct().Where(map => !map.Noun.StartsWith(Beside, StringComparison.Ordinal))];
+        [.. new[] { PackShapes.Pack, SheetShapes.Vehicle, WorkOrderShapes.WorkOrder, ShopShapes.Shop }.SelectMany(ShapeWalk.Maps).Distinct().Where(map => !map.Noun.StartsWith(Beside, StringComparison.Ordinal))];
 
     public static IReadOnlyDictionary<string, Func<string>> All { get; } = Maps
         .Select(map => KeyValuePair.Create(map.Noun, (Func<string>)(() => ShapeDocs.Table(map))))
