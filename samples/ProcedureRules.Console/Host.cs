@@ -17,6 +17,8 @@ internal static class Host
             """)
         {
             PlanCommand.Create(console),
+            ScheduleCommand.Create(console),
+            AskCommand.Create(console),
             WhyCommand.Create(console),
             WhyNotCommand.Create(console),
             WhatIfCommand.Create(console),

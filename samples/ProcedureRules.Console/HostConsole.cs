@@ -4,7 +4,7 @@ using Spectre.Console;
 
 namespace ProcedureRules.ConsoleHost;
 
-/// <summary>Where the host writes: results to one side, mistakes to the other, colour only on a terminal.</summary>
+/// <summary>Where the host writes, and reads answers: results to one side, mistakes to the other, colour only on a terminal.</summary>
 internal sealed class HostConsole(TextWriter output, TextWriter error, IAnsiConsole? colour, int width)
 {
     private const int LineWidth = 80;
@@ -14,6 +14,9 @@ internal sealed class HostConsole(TextWriter output, TextWriter error, IAnsiCons
     public TextWriter Error { get; } = error;
 
     public int Width { get; } = width;
+
+    /// <summary>Where answers come from.</summary>
+    public TextReader Input { get; init; } = Console.In;
 
     /// <summary>Colour goes through Spectre.Console, and only where a person reads: piped output stays plain.</summary>
     public static HostConsole ForTerminal() => Console.IsOutputRedirected

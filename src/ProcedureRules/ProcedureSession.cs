@@ -7,6 +7,7 @@ using ProcedureRules.Language;
 using ProcedureRules.Logic;
 using ProcedureRules.Packs;
 using ProcedureRules.Planning;
+using ProcedureRules.Quantities;
 
 namespace ProcedureRules;
 
@@ -77,6 +78,10 @@ public sealed class ProcedureSession
 
     /// <summary>The plan from the states now to the end of the jobs.</summary>
     public PlanResult Plan(CancellationToken cancellation = default) => Planner.Plan(Beliefs, cancellation);
+
+    /// <summary>The vehicle sheet with everything that is stated now, each with its source, as YAML; reading it gives the same statements.</summary>
+    /// <param name="units">The units of figures.</param>
+    public string ToSheet(UnitSystem units) => SheetWriter.WriteVehicle(Situation, units);
 
     /// <summary>What would change if some things were otherwise, said as to <see cref="State(string)"/>. Changes nothing in the session.</summary>
     /// <param name="statements">What is supposed, all of it together.</param>

@@ -18,7 +18,7 @@ internal static class Explanation
     public static IReadOnlyList<string> WhyNot(Outcome outcome, string item) =>
         Explaining.WhyNot.Of(outcome.Plan, outcome.Beliefs, item) is { } answer ? Cut(WhyNotText.Lines(answer, UnitSystem.Us, Width)) : [];
 
-    private static IReadOnlyList<string> Cut(IReadOnlyList<ReportLine> lines)
+    private static List<string> Cut(IReadOnlyList<ReportLine> lines)
     {
         var texts = lines.Select(line => line.Text).Where(text => text.Length > 0).ToList();
         return texts.Count <= MostLines ? texts : [.. texts.Take(MostLines), "(and so on)"];

@@ -21,7 +21,7 @@ internal static class ExpectationShapes
             Way("step", StepName, "The step is in the plan: an operation, on any part or on one.", Optional("is", new WordShape("sure", "possible"), "Whether it is sure, or done only if a check says so.")),
             Way("no_step", StepName, "The step is not in the plan."),
             Way("order", new TextShape { Format = "order", Examples = ["drain_oil before remove_pan"] }, "Both steps are in the plan, and all of the first come before all of the second."),
-            .. Alerts(),
+            .. AtSteps("danger", "warning", "caution", "notice"),
             Way("check", Words, "A check with these words.", At, Optional("is", new WordShape("within", "outside", "open"), "What the known facts already say of its limits.")),
             Way("no_check", Words, "No check has these words.", At),
             .. AtSteps("wait", "hold", "detail"),
@@ -44,12 +44,6 @@ internal static class ExpectationShapes
     private static TextShape Asked => new() { Format = "what is asked", Examples = ["oil_pan.drop_available", "covers(dust_cover, oil_pan)", "part oil_cooler"] };
 
     private static TextShape Value => new() { Format = "value", Examples = ["2 in +/- 0.1 in", "yes", "light | heavy", "unknown"] };
-
-    private static IEnumerable<Alternative> Alerts() => new[] { "danger", "warning", "caution", "notice" }.SelectMany(signal => (Alternative[])
-    [
-        Way(signal, Words, $"A {signal} has these words.", At),
-        Way($"no_{signal}", Words, $"No {signal} has these words.", At),
-    ]);
 
     private static IEnumerable<Alternative> AtSteps(params string[] sorts) => sorts.SelectMany(sort => (Alternative[])
     [

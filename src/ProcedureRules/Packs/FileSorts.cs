@@ -7,7 +7,7 @@ namespace ProcedureRules.Packs;
 internal static class FileSorts
 {
     private static readonly (string Key, string Noun)[] All =
-        [("pack", "a pack"), ("work_order", "a work order"), ("vehicle", "a vehicle sheet"), ("scenario", "a scenario")];
+        [("pack", "a pack"), ("work_order", "a work order"), ("vehicle", "a vehicle sheet"), ("scenario", "a scenario"), ("shop", "a shop")];
 
     /// <summary>
     /// Whether a file may be of the sort that is due. One that plainly is of another sort gets one complaint, instead of one for each key.

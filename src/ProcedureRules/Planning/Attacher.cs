@@ -3,6 +3,7 @@ using ProcedureRules.Facts;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
 using ProcedureRules.Logic;
+using ProcedureRules.Quantities;
 
 namespace ProcedureRules.Planning;
 
@@ -125,10 +126,12 @@ internal sealed class Attacher(World world, IReadOnlyList<Occurrence> occurrence
         var least = wait.Least?.Evaluate(_beliefs, record.Binding).Quantity;
         var most = wait.Most?.Evaluate(_beliefs, record.Binding).Quantity;
         string? from = null;
+        Quantity? before = null;
         if (wait.Since is { } since)
         {
             var age = _beliefs.Fact(record.Binding.Part(since.Slot), since.Fact).Quantity;
             if (most is null && least is { } due && age.Low >= due.High) return null;
+            before = age;
         }
         else
         {
@@ -137,7 +140,7 @@ internal sealed class Attacher(World world, IReadOnlyList<Occurrence> occurrence
             if (from is null) return null;
         }
         var text = wait.Text is { } template ? Text(template, record) : reasons.Of(record).Text;
-        return new PlanWait(from, least, most, text, reasons.Of(record));
+        return new PlanWait(from, least, most, text, reasons.Of(record)) { Age = before };
     }
 
     private PlanHold? Hold(FactKey key, Record record)

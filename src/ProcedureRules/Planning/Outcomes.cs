@@ -12,10 +12,30 @@ namespace ProcedureRules.Planning;
 internal static class Outcomes
 {
     private const int MostWords = 12;
+    private static readonly double[] Samples = [0.05, 0.25, 0.5, 0.75];
 
     /// <summary>The answers that what is known leaves open.</summary>
     public static IEnumerable<Supposition> Of(BeliefState beliefs, Reading about) =>
         Of(beliefs, about, about is Reading.OfFact { Key: var key } ? beliefs.Fact(key.Part, key.Fact) : default);
+
+    /// <summary>
+    /// The answers that what is known leaves open, in words. A figure that is compared with nothing fixed has no stretches that surely come to
+    /// the same: some figures of it stand for the rest.
+    /// </summary>
+    public static IEnumerable<(Supposition Answer, Wording Text)> Sampled(BeliefState beliefs, Reading about)
+    {
+        if (about is Reading.OfFact { Key: var key } && beliefs.Fact(key.Part, key.Fact) is { Type.IsQuantity: true, Quantity: { IsBounded: true, IsPoint: false } open }
+            && Cuts(beliefs, key, open).Count == 2)
+        {
+            return from share in Samples
+                   let figure = Quantity.Point(open.Low + (share * (open.High - open.Low)), open.Dimension)
+                   select (
+                       (Supposition)new Supposition.Observed(key, [new Observation(key, Value.Of(key.Fact.Type, figure), Source.Measured)]),
+                       new Wording(units => $"it is {figure.ToDisplay(units)}, say"));
+        }
+
+        return Of(beliefs, about).Select(answer => (answer, Text(beliefs, about, answer)));
+    }
 
     /// <summary>Every answer there is, whatever is known.</summary>
     public static IEnumerable<Supposition> OfAny(BeliefState beliefs, Reading about) =>

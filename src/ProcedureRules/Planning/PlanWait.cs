@@ -8,4 +8,8 @@ namespace ProcedureRules.Planning;
 /// <param name="Most">At most so long; null: no most.</param>
 /// <param name="Text">The words.</param>
 /// <param name="Reason">Why.</param>
-public sealed record PlanWait(string? AfterStep, Quantity? Least, Quantity? Most, Wording Text, Reason Reason);
+public sealed record PlanWait(string? AfterStep, Quantity? Least, Quantity? Most, Wording Text, Reason Reason)
+{
+    /// <summary>How long ago the event before the job was when the job begins; null for a wait after a step.</summary>
+    public Quantity? Age { get; init; }
+}

@@ -123,6 +123,7 @@ public class HostTests
     [InlineData("facts")]
     [InlineData("readings")]
     [InlineData("what-if")]
+    [InlineData("ask")]
     [InlineData("why-not")]
     [InlineData("table")]
     public void Help_OfEachCommand_ShowsAnExample(string command)

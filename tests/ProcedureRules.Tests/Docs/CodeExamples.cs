@@ -8,6 +8,7 @@ using ProcedureRules.Language.Compiling;
 using ProcedureRules.Packs;
 using ProcedureRules.Planning;
 using ProcedureRules.Quantities;
+using ProcedureRules.Scheduling;
 using ProcedureRules.Testing;
 using ProcedureRules.Yaml;
 
@@ -28,6 +29,9 @@ internal static class CodeExamples
         ["PR0206"] = (example, bag) => PackReader.Read([File($"pack: example\nversion: 1.0.0\nabout: x\n{example}\n")], bag),
         ["PR0219"] = (example, bag) => PackReader.Read([new SourceFile("bottom_end.yaml", ReferencePage.Instance.Pack), File(example)], bag),
         ["PR0311"] = CompileWithFailingFunction,
+        ["PR0580"] = ReadShop,
+        ["PR0581"] = ReadShop,
+        ["PR0582"] = ReadShop,
         ["PR0601"] = (example, bag) => bag.AddRange(Infer(example, bag, budget: 5).Diagnostics),
         ["PR0650"] = (example, bag) => BeliefNetwork.Build(Infer(example, bag, relations: MountsCoverEachOther), bag),
         ["PR0701"] = (example, bag) => Plan(example, bag, PlannerOptions.Default),
@@ -64,6 +68,8 @@ internal static class CodeExamples
         .Replace("... [", new string('[', 70), StringComparison.Ordinal).Replace("] ...", new string(']', 70), StringComparison.Ordinal)
         .Replace("... (", new string('(', 70), StringComparison.Ordinal).Replace(") ...", new string(')', 70), StringComparison.Ordinal)
         .Replace('␀', '\0');
+
+    private static void ReadShop(string example, DiagnosticBag bag) => new WorkshopReader(Vocabulary, bag).Read(File($"shop: x\n{example}\n"));
 
     private static string InPack(string example)
     {

@@ -65,7 +65,7 @@ internal static class GeneratedSections
 
     /// <summary>Every mapping that the files a person writes are made of, but for conclusions and expectations, which share a table each.</summary>
     public static IReadOnlyList<MapShape> Maps { get; } =
-        [.. new[] { PackShapes.Pack, SheetShapes.Vehicle, WorkOrderShapes.WorkOrder, ScenarioShapes.Scenario }.SelectMany(ShapeWalk.Maps).Distinct().Where(map => !Array.Exists(Beside, map.Noun.StartsWith))];
+        [.. new[] { PackShapes.Pack, SheetShapes.Vehicle, WorkOrderShapes.WorkOrder, ShopShapes.Shop, ScenarioShapes.Scenario }.SelectMany(ShapeWalk.Maps).Distinct().Where(map => !Array.Exists(Beside, map.Noun.StartsWith))];
 
     public static IReadOnlyDictionary<string, Func<string>> All { get; } = Maps
         .Select(map => KeyValuePair.Create(map.Noun, (Func<string>)(() => ShapeDocs.Table(map))))

@@ -23,7 +23,7 @@ internal sealed class ReferencePage
     private ReferencePage()
     {
         var yaml = Page.Blocks.Where(block => block.Language == "yaml" && block.Section != Proof && block.FirstKey != "scenario").ToList();
-        var sheets = yaml.Where(block => block.FirstKey is "vehicle" or "work_order").ToList();
+        var sheets = yaml.Where(block => block.FirstKey is "vehicle" or "work_order" or "shop").ToList();
         Pack = PackFragments.Join(yaml.Except(sheets).Where(block => block.Section != Walk).Select(block => block.Text));
         WalkPack = PackFragments.Join(yaml.Except(sheets).Where(block => block.Section == Walk).Select(block => block.Text));
         WalkVehicle = sheets.Single(block => block.Section == Walk && block.FirstKey == "vehicle").Text;
@@ -31,6 +31,7 @@ internal sealed class ReferencePage
         Vehicle = sheets.First(block => block.Section == SheetSection).Text;
         Archetype = sheets.Last(block => block.Section == SheetSection).Text;
         Order = sheets.Single(block => block.Section == "A work order").Text;
+        Shop = sheets.Single(block => block.Section == "A shop").Text;
 
         Packs = PackReader.Read(
             [new SourceFile("bottom_end.yaml", Pack)],
@@ -52,6 +53,8 @@ internal sealed class ReferencePage
     public string Archetype { get; }
 
     public string Order { get; }
+
+    public string Shop { get; }
 
     public string WalkPack { get; }
 

@@ -6,6 +6,7 @@ using ProcedureRules.Language;
 using ProcedureRules.Language.Compiling;
 using ProcedureRules.Language.Syntax;
 using ProcedureRules.Packs;
+using ProcedureRules.Scheduling;
 using ProcedureRules.Shapes;
 using ProcedureRules.Yaml;
 using Xunit;
@@ -50,12 +51,24 @@ public class ReferenceYamlTests
     }
 
     [Fact]
+    public void Shop_OfThePage_IsReadWithoutMistakes()
+    {
+        var bag = new DiagnosticBag();
+
+        var shop = new WorkshopReader(Page.Packs.Vocabulary, bag).Read(new SourceFile("shop.yaml", Page.Shop));
+
+        Assert.Equal("", bag.ToSnippets());
+        Assert.Equal(2, shop!.Technicians);
+    }
+
+    [Fact]
     public void Pieces_EveryKey_IsShown()
     {
         var used = Keys(Page.Pack, PackShapes.Pack);
         used.UnionWith(Keys(Page.Vehicle, SheetShapes.Vehicle));
         used.UnionWith(Keys(Page.Order, WorkOrderShapes.WorkOrder));
-        var all = new[] { PackShapes.Pack, SheetShapes.Vehicle, WorkOrderShapes.WorkOrder }
+        used.UnionWith(Keys(Page.Shop, ShopShapes.Shop));
+        var all = new[] { PackShapes.Pack, SheetShapes.Vehicle, WorkOrderShapes.WorkOrder, ShopShapes.Shop }
             .SelectMany(ShapeWalk.Maps).Distinct()
             .SelectMany(map => map.Fields.Select(field => ShapeWalk.Words(map, field.Name)));
 

@@ -4,6 +4,7 @@ using Json.Schema;
 using ProcedureRules.Diagnostics;
 using ProcedureRules.Quantities;
 using ProcedureRules.Reports;
+using ProcedureRules.Scheduling;
 using ProcedureRules.Tests.Repository;
 using ProcedureRules.Tests.Shapes;
 using ProcedureRules.Yaml;
@@ -47,6 +48,16 @@ public partial class ShippedFilesTests
         AssertValid(PlanJson.Write(plan!, UnitSystem.Si), schema);
     }
 
+    [Theory]
+    [MemberData(nameof(Orders))]
+    public void ScheduleJson_OfEverySample_IsValidByItsSchema(string order)
+    {
+        var plan = Engine.Value.Open(RepositoryFiles.PathOf(order)).Session!.Plan(TestContext.Current.CancellationToken).Plan;
+        var schedule = Scheduler.Schedule(plan!, Workshop.Usual with { Technicians = 2 }, new DateTime(2026, 11, 25, 8, 0, 0), TestContext.Current.CancellationToken);
+
+        AssertValid(ScheduleJson.Write(schedule, UnitSystem.Us), RepositoryFiles.PathOf("rules", "schema", "schedule.schema.json"));
+    }
+
     [Fact]
     public void Files_OfEachSort_AreFound()
     {
@@ -61,7 +72,7 @@ public partial class ShippedFilesTests
     private static string Expected(string file)
     {
         var folders = file.Split('/', '\\');
-        var sort = folders[^2] is "archetypes" or "vehicles" ? "vehicle" : folders[^2] == "jobs" ? "work_order" : folders[^2] == "scenarios" ? "scenario" : "pack";
+        var sort = folders[^2] is "archetypes" or "vehicles" ? "vehicle" : folders[^2] == "jobs" ? "work_order" : folders[^2] == "scenarios" ? "scenario" : folders[^2] == "samples" ? "shop" : "pack";
         return $"rules/schema/{sort}.schema.json";
     }
 

@@ -139,6 +139,15 @@ public class RaisingTests
     }
 
     [Theory]
+    [InlineData("engine.boss_is=cracked", "jack_under_bellhousing(engine)")]
+    [InlineData("engine.bellhousing_is=thin", "jack_under_boss(engine)")]
+    public void Jack_UnderAWeakPoint_IsSetUnderAnother(string statement, string step)
+    {
+        var plan = Shipped.Plan(Order, statement);
+        Assert.Equal([step], plan.Steps.Select(other => other.Id).Where(id => id.StartsWith("jack_under", StringComparison.Ordinal)));
+    }
+
+    [Theory]
     [InlineData("45 deg", Truth.No)]
     [InlineData("60 deg", Truth.Yes)]
     public void Hoist_WithAChainAtAnAngle_ShowsWhatEachLegCarries(string angle, Truth isSteepEnough)

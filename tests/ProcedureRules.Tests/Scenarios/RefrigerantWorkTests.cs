@@ -144,6 +144,25 @@ public class RefrigerantWorkTests
     }
 
     [Fact]
+    public void Plan_OfABlend_KeepsItOutOfTheCleanMachine()
+    {
+        // Source: SAE J2099: less than 98 % of one refrigerant is not recycled.
+        var plan = Shipped.Plan("blend");
+        Assert.Contains(plan.Tools, tool => tool.Text.ToString().Contains("kept for mixed refrigerant", StringComparison.Ordinal));
+        Assert.DoesNotContain(plan.Tools, tool => tool.Text.ToString().Contains("certified for this refrigerant", StringComparison.Ordinal));
+        Assert.Contains(Step(plan, "recover(ac_circuit)").Cautions, caution => caution.Text.ToString().Contains("reclaimer", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("blend", true)]
+    [InlineData("compressor", false)]
+    public void Plan_OfR1234yf_WarnsOfFire(string order, bool burns)
+    {
+        // Source: ISO 817, class A2L, from memory.
+        Assert.Equal(burns, Step(Shipped.Plan(order), "connect_gauges(ac_circuit)").Cautions.Any(caution => caution.Text.ToString().Contains("mildly flammable", StringComparison.Ordinal)));
+    }
+
+    [Fact]
     public void Plan_OfPortsOfTwoKinds_Stops()
     {
         // Source: 40 CFR 82 subpart G, appendix H: a fitting for each refrigerant.

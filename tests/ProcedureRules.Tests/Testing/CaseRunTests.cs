@@ -14,12 +14,12 @@ public class CaseRunTests
             next:
               - state: [ engine.since_run=2 h ]
                 expect: [ {no_question: engine.since_run}, {value: {engine.since_run: 2 h}} ]
-              - done: [ raise_vehicle, drain_oil ]
-                expect: [ {no_step: drain_oil}, {step: fill_oil} ]
+              - done: [ raise_vehicle ]
+                expect: [ {no_step: raise_vehicle}, {step: fill_oil} ]
             """);
 
-        Assert.True(result.Passed);
-        Assert.Equal([0, 0, 1, 1, 2, 2, 2, 2], result.Expectations.Select(expectation => expectation.Turn));
+        Assert.True(result.Passed, string.Join('\n', TestText.Lines([result]).Select(line => line.Text)));
+        Assert.Equal([0, 0, 1, 1, 2, 2, 2], result.Expectations.Select(expectation => expectation.Turn));
     }
 
     [Fact]

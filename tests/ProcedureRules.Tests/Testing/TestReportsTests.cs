@@ -21,7 +21,7 @@ public class TestReportsTests
         var lines = TestText.Lines(Results).Select(line => line.Text).ToList();
 
         Assert.Equal("FAILED a pan: bad & <worse>", lines[0]);
-        Assert.Equal("  pan.yaml:7:43:", lines[1]);
+        Assert.Equal("  pan.yaml:7:38:", lines[1]);
         Assert.Equal("    expected  no_step: drain_oil", lines[2]);
         Assert.Equal("    came      step 2: Drain the oil from the oil pan", lines[3]);
         Assert.StartsWith("    | ", lines[4], StringComparison.Ordinal);
@@ -37,7 +37,7 @@ public class TestReportsTests
         var failed = Assert.Single(suite.Elements("testcase"), one => one.Element("failure") is not null);
         Assert.Equal("bad & <worse>", (string?)failed.Attribute("name"));
         Assert.Equal("expected no_step: drain_oil; came step 2: Drain the oil from the oil pan", (string?)failed.Element("failure")!.Attribute("message"));
-        Assert.StartsWith("pan.yaml:7:43", failed.Element("failure")!.Value, StringComparison.Ordinal);
+        Assert.StartsWith("pan.yaml:7:38", failed.Element("failure")!.Value, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -48,7 +48,7 @@ public class TestReportsTests
 
         Assert.Equal((2, 1, 3), (root.GetProperty("cases").GetInt32(), root.GetProperty("failed").GetInt32(), root.GetProperty("expectations").GetInt32()));
         var failed = root.GetProperty("results")[1].GetProperty("expectations")[1];
-        Assert.Equal((7, 43), (failed.GetProperty("line").GetInt32(), failed.GetProperty("column").GetInt32()));
+        Assert.Equal((7, 38), (failed.GetProperty("line").GetInt32(), failed.GetProperty("column").GetInt32()));
         Assert.True(failed.GetProperty("because").GetArrayLength() > 0);
     }
 }
