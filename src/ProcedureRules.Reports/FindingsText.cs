@@ -17,13 +17,17 @@ internal static class FindingsText
     {
         if (plan.Findings.Count == 0) return;
         writer.Heading("What the findings say");
-        foreach (var finding in plan.Findings)
+        var unlikely = plan.Findings.Where(finding => finding is { Verdict: Truth.Unknown, For.Count: 0 }).ToList();
+        foreach (var finding in plan.Findings.Except(unlikely))
         {
             var verdict = finding.Verdict switch { Truth.Yes => "sure", Truth.No => "ruled out", _ => "possible" };
             writer.Write("  ", $"{finding.Text.In(units)}: {verdict}");
             foreach (var reason in finding.For) writer.Write("      for: ", Words(reason), Tone.Quiet);
             foreach (var reason in finding.Against) writer.Write("      against: ", Words(reason), Tone.Quiet);
         }
+
+        if (unlikely.Count > 0) writer.Write("  ", "Not ruled out, but nothing speaks for it and something against:");
+        foreach (var finding in unlikely) writer.Write("    - ", finding.Text.In(units), Tone.Quiet);
 
         string Words(Reason reason) => withBasis ? $"{reason.Text.In(units)} [{reason.Basis}]" : reason.Text.In(units);
     }
@@ -38,7 +42,8 @@ internal static class FindingsText
             writer.Write($"  {++number,2}. ", check.Text.In(units) + (check.Labour.High > 0 ? $" ({check.Labour.ToDisplay(units)})" : ""), Tone.Question);
             if (check.How is { } how) writer.Write("      ", $"How: {how.In(units)}");
             foreach (var work in check.Work) writer.Write("      before it: ", work.In(units), Tone.Quiet);
-            foreach (var answer in check.Answers) writer.Write("      ", $"{answer.Answer.In(units)}: {Outcome(answer, units)}", Tone.Quiet);
+            foreach (var outcome in check.Answers.GroupBy(answer => Outcome(answer, units)))
+                writer.Write("      ", $"If {string.Join(", or ", outcome.Select(answer => answer.Answer.In(units)))}: {outcome.Key}", Tone.Quiet);
             writer.Write("      ", $"Answer with --set \"{check.Id}=...\"", Tone.Quiet);
         }
     }

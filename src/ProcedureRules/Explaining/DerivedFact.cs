@@ -12,7 +12,7 @@ namespace ProcedureRules.Explaining;
 /// <param name="Because">The rules, with the basis of each.</param>
 public sealed record DerivedFact(FactKey Key, Value Value, Source Rank, IReadOnlyList<Reason> Because)
 {
-    /// <summary>What rules surely worked out from what is known, in the order of the rules; what leaves everything open is left out.</summary>
+    /// <summary>What rules surely worked out from what somebody stated, measured or assumed, in the order of the rules.</summary>
     public static IReadOnlyList<DerivedFact> Of(BeliefState beliefs)
     {
         ArgumentNullException.ThrowIfNull(beliefs);
@@ -23,7 +23,7 @@ public sealed record DerivedFact(FactKey Key, Value Value, Source Rank, IReadOnl
             .GroupBy(source => source.Effect.Fact!.Value))
         {
             var value = beliefs.Fact(group.Key.Part, group.Key.Fact);
-            if (value.Contains(Value.Unknown(group.Key.Fact))) continue;
+            if (beliefs.SourceOf(group.Key) == Source.None || value.Contains(Value.Unknown(group.Key.Fact))) continue;
             found.Add(new(group.Key, value, beliefs.SourceOf(group.Key), [.. group.Select(source => reasons.Of(source.Record))]));
         }
 

@@ -49,10 +49,10 @@ internal sealed class TellingChecks(BeliefState beliefs)
     private List<(TellingAnswer Answer, bool Changes, int Left)> Answers(Reading reading, HashSet<(Cause, Part)> rivals)
     {
         var answers = new List<(TellingAnswer, bool, int)>();
-        foreach (var outcome in Outcomes.Of(beliefs, reading))
+        foreach (var (outcome, text) in Outcomes.Sampled(beliefs, reading))
         {
             var there = Verdict.Under(beliefs.With([outcome])).Where(verdict => rivals.Contains((verdict.Cause, verdict.Part))).ToLookup(verdict => verdict.Truth);
-            var answer = new TellingAnswer(Outcomes.Text(beliefs, reading, outcome), Texts(there[Truth.Yes]), Texts(there[Truth.No]));
+            var answer = new TellingAnswer(text, Texts(there[Truth.Yes]), Texts(there[Truth.No]));
             var left = answer.Confirms.Count > 0 ? answer.Confirms.Count : rivals.Count - answer.RulesOut.Count;
             answers.Add((answer, answer.Confirms.Count + answer.RulesOut.Count > 0, left));
         }
