@@ -25,6 +25,7 @@ internal static class Host
             FactsCommand.Create(console),
             ReadingsCommand.Create(console),
             CheckCommand.Create(console),
+            TestCommand.Create(console),
             TableCommand.Create(console),
         };
         var line = args.Length == 0 ? ["plan"] : args;

@@ -39,6 +39,9 @@ public sealed class ProcedureEngine
     /// <summary>The compiled rules.</summary>
     public RuleBase Rules { get; }
 
+    /// <summary>The archetype sheets by name.</summary>
+    internal IReadOnlyDictionary<string, SourceFile> Archetypes => _packs.Archetypes;
+
     /// <summary>Loads every pack below a folder.</summary>
     /// <param name="folder">The folder; archetypes are read from its <c>archetypes</c> folder.</param>
     /// <param name="functions">The functions that packs can call; <see cref="Functions"/> where none are given.</param>

@@ -13,6 +13,9 @@ internal sealed record SheetLayer(YamlMapping Root, Source Source)
     /// <summary>Whether parts it speaks of may be missing in silence, as the sheet has taken them away.</summary>
     public bool IsArchetype => Source == Source.Assumed;
 
+    /// <summary>Whether what it says of a fact stands in place of what earlier layers say, instead of beside it.</summary>
+    public bool Replaces { get; init; }
+
     /// <summary>Reads a file of the given shape, or null after a complaint that nothing can be read.</summary>
     public static SheetLayer? Read(SourceFile file, MapShape shape, Source source, DiagnosticBag bag)
     {

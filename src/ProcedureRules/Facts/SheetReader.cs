@@ -20,15 +20,22 @@ internal sealed class SheetReader(Vocabulary vocabulary, IReadOnlyDictionary<str
         var order = workOrder is null ? null : SheetLayer.Read(workOrder, WorkOrderShapes.WorkOrder, Source.Stated, bag);
         if (sheet is null)
             return null;
+        return Assemble(order is null ? [sheet] : [sheet, order], bag);
+    }
+
+    /// <summary>Puts layers together, the vehicle first; of those behind it, each may ask for jobs.</summary>
+    public Situation Assemble(IReadOnlyList<SheetLayer> layers, DiagnosticBag bag)
+    {
+        var sheet = layers[0];
         var archetype = ReadArchetype(sheet, bag);
-        SheetLayer?[] all = [archetype, sheet, order];
+        IReadOnlyList<SheetLayer> all = archetype is null ? layers : [archetype, .. layers];
         var builder = new SituationBuilder(vocabulary) { HasGaps = archetype is null && sheet.Root.Has("archetype") };
-        foreach (var layer in all.OfType<SheetLayer>())
+        foreach (var layer in all)
             new PartsReader(builder, layer, bag).Read();
         builder.AddSilentParts();
-        foreach (var layer in all.OfType<SheetLayer>())
+        foreach (var layer in all)
             new StatementsReader(builder, layer, bag).Read();
-        if (order is not null)
+        foreach (var order in layers.Skip(1))
             new JobsReader(builder, order, bag).Read();
         return builder.Build(sheet.Root.Text("vehicle") ?? "");
     }

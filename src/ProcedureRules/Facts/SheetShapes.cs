@@ -57,11 +57,14 @@ internal static class SheetShapes
     /// <summary>The states on arrival of a sheet or work order.</summary>
     public static readonly Field Arrival = Optional("arrival", ByPath(Name), "States now, where they differ from normal.");
 
+    /// <summary>The archetype of a sheet.</summary>
+    public static readonly Field Archetype = Optional("archetype", Name, "The shipped sheet of assumptions it starts from.");
+
     /// <summary>A whole sheet.</summary>
     public static readonly MapShape Vehicle = new(
         "a vehicle sheet",
         Required("vehicle", Text, "What it is, one line."),
-        Optional("archetype", Name, "The shipped sheet of assumptions it starts from."),
+        Archetype,
         Parts,
         Relations,
         Facts,

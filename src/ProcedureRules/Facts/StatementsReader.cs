@@ -37,6 +37,8 @@ internal sealed class StatementsReader(SituationBuilder builder, SheetLayer laye
         var key = new FactKey(path.Part, fact);
         if (!IsFirst(key, entry.Key, key.ToString(), first))
             return;
+        if (layer.Replaces)
+            builder.Forget(key, _ => true);
         IEnumerable<YamlNode> readings = entry.Value is YamlSequence list ? list.Items : [entry.Value];
         foreach (var reading in readings)
             ReadReading(key, reading);

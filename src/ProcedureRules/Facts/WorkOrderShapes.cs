@@ -13,12 +13,16 @@ internal static class WorkOrderShapes
         Required("job", Name, "The job."),
         Optional("on", Name, "The part it is on; may be left out where only one fits."));
 
+    /// <summary>The jobs of a work order.</summary>
+    public static readonly Field Jobs = Required(
+        "jobs", ListOf(new OneOfShape("a job (a name, or a mapping)", new Alternative(Name), new Alternative(new RefShape("job", () => Job))), 1), "The jobs asked for.");
+
     /// <summary>A whole work order.</summary>
     public static readonly MapShape WorkOrder = new(
         "a work order",
         Required("work_order", Text, "What it is, one line."),
         Optional("vehicle", Text, "The path of the vehicle sheet, from here."),
-        Required("jobs", ListOf(new OneOfShape("a job (a name, or a mapping)", new Alternative(Name), new Alternative(new RefShape("job", () => Job))), 1), "The jobs asked for."),
+        Jobs,
         SheetShapes.Parts,
         SheetShapes.Relations,
         SheetShapes.Facts,

@@ -13,7 +13,7 @@ public class DiagnosticCodesTests
         Assert.Equal(codes.Select(code => code.Code).Distinct().Order(StringComparer.Ordinal), codes.Select(code => code.Code));
         Assert.All(codes, code =>
         {
-            Assert.Matches(@"^PR0[0-8]\d\d$", code.Code);
+            Assert.Matches(@"^PR0[0-9]\d\d$", code.Code);
             Assert.DoesNotMatch(@"\.$|\n", code.Title);
             Assert.EndsWith(".", code.Cure, StringComparison.Ordinal);
             Assert.NotEmpty(code.Example);

@@ -9,6 +9,7 @@ using ProcedureRules.Packs;
 using ProcedureRules.Planning;
 using ProcedureRules.Quantities;
 using ProcedureRules.Scheduling;
+using ProcedureRules.Testing;
 using ProcedureRules.Yaml;
 
 namespace ProcedureRules.Tests.Docs;
@@ -55,6 +56,8 @@ internal static class CodeExamples
             YamlReader.Read(File(example), bag);
         else if (code.Code.StartsWith("PR05", StringComparison.Ordinal))
             ReadSheet(example, bag);
+        else if (code.Code.StartsWith("PR09", StringComparison.Ordinal))
+            ReadScenario(example, bag);
         else
             Compile(InPack(example), bag);
         return bag;
@@ -127,6 +130,14 @@ internal static class CodeExamples
         var sheet = $"vehicle: x\n{parts}{(isOrder ? "" : example)}\n";
         var order = isOrder ? File($"work_order: x\n{example}\n") : null;
         new SheetReader(Vocabulary, new Dictionary<string, SourceFile>()).Read(File(sheet), order, bag);
+    }
+
+    // Only the code that is about it has an example that expects nothing.
+    private static void ReadScenario(string example, DiagnosticBag bag)
+    {
+        var expect = example.Contains("{drop}", StringComparison.Ordinal) ? "expect: [{plan: goes_on}]\n" : "";
+        var engine = ProcedureEngine.Load([new SourceFile("bottom_end.yaml", ReferencePage.Instance.Pack)]).Engine!;
+        bag.AddRange(ScenarioSet.Read(engine, [File($"scenario: x\nvehicle: {{{Parts.TrimEnd()}}}\njobs: [change_oil]\n{example}\n{expect}")]).Diagnostics);
     }
 
     private static bool YamlLooksLikeMapping(string example) =>

@@ -30,8 +30,11 @@ public class ConsolePagesTests
             File.WriteAllText(Path.Combine(folder.FullName, "my_rules", "wipers.yaml"), page.WalkPack);
             File.WriteAllText(Path.Combine(folder.FullName, "van.yaml"), page.WalkVehicle);
             File.WriteAllText(Path.Combine(folder.FullName, "job.yaml"), page.WalkOrder);
-            foreach (var example in Examples(ReferencePage.Page))
+            foreach (var block in ReferencePage.Page.Blocks)
             {
+                if (block.Section == ReferencePage.Proof && block.Language == "yaml") WriteProof(folder.FullName, block);
+                if (block.Language != "console") continue;
+                var example = ConsoleExample.Of(block);
                 var lines = WorkingFolder.In(folder.FullName, example.Run);
                 Assert.True(example.Matches(lines), $"{example.Command}\n{string.Join('\n', lines)}");
             }
@@ -52,6 +55,15 @@ public class ConsolePagesTests
         Assert.False(example.Matches(["a", "b"]));
         Assert.False(example.Matches(["a", "d", "e"]));
         Assert.False(new ConsoleExample("$ procedure-rules", ["a", "b"]).Matches(["a", "x", "b"]));
+    }
+
+    // A scenario becomes a file of its own; a rule goes into the pack.
+    private static void WriteProof(string folder, CodeBlock block)
+    {
+        var isScenario = block.FirstKey == "scenario";
+        var path = Path.Combine(folder, "my_rules", isScenario ? Path.Combine("scenarios", "linkage.yaml") : "wipers.yaml");
+        Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+        File.WriteAllText(path, isScenario ? block.Text : PackFragments.Join([ReferencePage.Instance.WalkPack, block.Text]));
     }
 
     private static IEnumerable<ConsoleExample> Examples(MarkdownPage page) =>

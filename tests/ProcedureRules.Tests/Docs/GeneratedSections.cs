@@ -6,13 +6,14 @@ using ProcedureRules.Language.Compiling;
 using ProcedureRules.Packs;
 using ProcedureRules.Quantities;
 using ProcedureRules.Shapes;
+using ProcedureRules.Testing.Scenarios;
 
 namespace ProcedureRules.Tests.Docs;
 
 /// <summary>The sections of the reference that are written from code, by the name in their markers.</summary>
 internal static class GeneratedSections
 {
-    private const string Beside = "the conclusion '";
+    private static readonly string[] Beside = ["the conclusion '", "the expectation '"];
 
     /// <summary>An example for each function; its value is what running it gives.</summary>
     public static readonly IReadOnlyDictionary<string, string> FunctionExamples = new Dictionary<string, string>
@@ -62,13 +63,14 @@ internal static class GeneratedSections
         ["r12_to_r134a_start"] = "r12_to_r134a_start(2 lb 4 oz)",
     };
 
-    /// <summary>Every mapping that packs, sheets and orders are made of, but for conclusions, which share one table.</summary>
+    /// <summary>Every mapping that the files a person writes are made of, but for conclusions and expectations, which share a table each.</summary>
     public static IReadOnlyList<MapShape> Maps { get; } =
-        [.. new[] { PackShapes.Pack, SheetShapes.Vehicle, WorkOrderShapes.WorkOrder, ShopShapes.Shop }.SelectMany(ShapeWalk.Maps).Distinct().Where(map => !map.Noun.StartsWith(Beside, StringComparison.Ordinal))];
+        [.. new[] { PackShapes.Pack, SheetShapes.Vehicle, WorkOrderShapes.WorkOrder, ShopShapes.Shop, ScenarioShapes.Scenario }.SelectMany(ShapeWalk.Maps).Distinct().Where(map => !Array.Exists(Beside, map.Noun.StartsWith))];
 
     public static IReadOnlyDictionary<string, Func<string>> All { get; } = Maps
         .Select(map => KeyValuePair.Create(map.Noun, (Func<string>)(() => ShapeDocs.Table(map))))
         .Append(new("conclusions", Conclusions))
+        .Append(new("expectations", Expectations))
         .Append(new("functions", Functions))
         .Append(new("units", Units))
         .Append(new("a message", () => $"```text\n{CodeExamples.Run(DiagnosticCodes.Find("PR0306")!).ToSnippets()}```\n"))
@@ -90,6 +92,20 @@ internal static class GeneratedSections
                 _ => "do",
             };
             table.Append($"| `{way.Key}` | {row[1]} | {fields[0].Documentation} | {string.Join(", ", beside)} | `{ifUnknown}` |\n");
+        }
+
+        return table.ToString();
+    }
+
+    private static string Expectations()
+    {
+        var table = new StringBuilder("| keyword | takes | meaning | beside it |\n|---|---|---|---|\n");
+        foreach (var way in ((OneOfShape)ExpectationShapes.Expectation.Target).Alternatives)
+        {
+            var fields = ((MapShape)way.Shape).Fields;
+            var row = ShapeDocs.Table(new MapShape("", fields[0])).Split('\n')[2].Split(" | ");
+            var beside = fields.Skip(1).Select(field => field.Shape is WordShape words ? $"`{field.Name}`: {string.Join(", ", words.Words.Select(word => $"`{word}`"))}" : $"`{field.Name}`");
+            table.Append($"| `{way.Key}` | {row[1]} | {fields[0].Documentation} | {string.Join("; ", beside)} |\n");
         }
 
         return table.ToString();

@@ -12,6 +12,9 @@ namespace ProcedureRules.Tests.Docs;
 internal sealed class ReferencePage
 {
     public const string Walk = "Your first rule";
+
+    /// <summary>The walk on from there: its blocks are for the folder of the first walk, in their order.</summary>
+    public const string Proof = "See it fail, make it pass";
     private const string SheetSection = "A vehicle sheet";
 
     public static readonly MarkdownPage Page = MarkdownPage.Load("rules", "README.md");
@@ -19,7 +22,7 @@ internal sealed class ReferencePage
 
     private ReferencePage()
     {
-        var yaml = Page.Blocks.Where(block => block.Language == "yaml").ToList();
+        var yaml = Page.Blocks.Where(block => block.Language == "yaml" && block.Section != Proof && block.FirstKey != "scenario").ToList();
         var sheets = yaml.Where(block => block.FirstKey is "vehicle" or "work_order" or "shop").ToList();
         Pack = PackFragments.Join(yaml.Except(sheets).Where(block => block.Section != Walk).Select(block => block.Text));
         WalkPack = PackFragments.Join(yaml.Except(sheets).Where(block => block.Section == Walk).Select(block => block.Text));

@@ -66,12 +66,13 @@ public partial class ShippedFilesTests
         Assert.True(schemas["rules/schema/pack.schema.json"] >= 8);
         Assert.True(schemas["rules/schema/vehicle.schema.json"] >= 6);
         Assert.True(schemas["rules/schema/work_order.schema.json"] >= 8);
+        Assert.True(schemas["rules/schema/scenario.schema.json"] >= 12);
     }
 
     private static string Expected(string file)
     {
         var folders = file.Split('/', '\\');
-        var sort = folders[^2] is "archetypes" or "vehicles" ? "vehicle" : folders[^2] == "jobs" ? "work_order" : folders[^2] == "samples" ? "shop" : "pack";
+        var sort = folders[^2] is "archetypes" or "vehicles" ? "vehicle" : folders[^2] == "jobs" ? "work_order" : folders[^2] == "scenarios" ? "scenario" : folders[^2] == "samples" ? "shop" : "pack";
         return $"rules/schema/{sort}.schema.json";
     }
 

@@ -2,6 +2,7 @@ using System.Text.Json;
 using Json.Schema;
 using ProcedureRules.Diagnostics;
 using ProcedureRules.Facts;
+using ProcedureRules.Testing.Scenarios;
 using ProcedureRules.Tests.Packs;
 using ProcedureRules.Tests.Repository;
 using ProcedureRules.Tests.Shapes;
@@ -16,15 +17,18 @@ namespace ProcedureRules.Tests.Facts;
 /// </summary>
 public sealed class SchemaFilesTests
 {
-    private static readonly Dictionary<string, JsonSchema> Schemas =
-        SchemaFiles.All.ToDictionary(schema => schema.Key, schema => JsonSchema.FromText(schema.Value));
+    private static readonly Dictionary<string, string> All = SchemaFiles.All.Append(ScenarioShapes.Schema).ToDictionary();
 
-    public static TheoryData<string> Names => [.. SchemaFiles.All.Keys];
+    private static readonly Dictionary<string, JsonSchema> Schemas =
+        All.ToDictionary(schema => schema.Key, schema => JsonSchema.FromText(schema.Value));
+
+    public static TheoryData<string> Names => [.. All.Keys];
 
     public static TheoryData<string, string> Files =>
     [
         .. FilesIn("pack.schema.json", "rules", ""),
         .. FilesIn("vehicle.schema.json", "rules", "archetypes"),
+        .. FilesIn("scenario.schema.json", "rules", "scenarios"),
         .. FilesIn("vehicle.schema.json", "samples", "vehicles"),
         .. FilesIn("work_order.schema.json", "samples", "jobs"),
     ];
@@ -37,10 +41,10 @@ public sealed class SchemaFilesTests
         if (Environment.GetEnvironmentVariable("PROCEDURERULES_WRITE_SCHEMAS") == "1")
         {
             Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-            File.WriteAllText(path, SchemaFiles.All[name]);
+            File.WriteAllText(path, All[name]);
         }
 
-        Assert.Equal(SchemaFiles.All[name], File.ReadAllText(path));
+        Assert.Equal(All[name], File.ReadAllText(path));
     }
 
     // An editor that knows the schema must not draw red lines under what the reader takes.

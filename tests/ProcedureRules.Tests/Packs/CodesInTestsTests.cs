@@ -11,7 +11,7 @@ public sealed class CodesInTestsTests
         Directory.EnumerateFiles(RepositoryFolder.Of("tests", "ProcedureRules.Tests"), "*MistakesTests.cs", SearchOption.AllDirectories).Select(File.ReadAllText));
 
     public static TheoryData<string> Codes =>
-        [.. DiagnosticCodes.All.Select(code => code.Code).Where(code => code.StartsWith("PR02", StringComparison.Ordinal) || code.StartsWith("PR05", StringComparison.Ordinal))];
+        [.. DiagnosticCodes.All.Select(code => code.Code).Where(code => code.StartsWith("PR02", StringComparison.Ordinal) || code.StartsWith("PR05", StringComparison.Ordinal) || code.StartsWith("PR09", StringComparison.Ordinal))];
 
     [Theory]
     [MemberData(nameof(Codes))]

@@ -1,0 +1,55 @@
+using System.CommandLine;
+using ProcedureRules.Testing;
+
+namespace ProcedureRules.ConsoleHost;
+
+/// <summary><c>test</c>: runs the scenarios beside packs.</summary>
+internal static class TestCommand
+{
+    public static Command Create(HostConsole console)
+    {
+        var folder = PathArgument.Optional("DIR", "folder of packs, with its scenarios below 'scenarios' (default: the shipped ones)");
+        var filter = new Option<string?>("--filter") { Description = "only cases whose name, or whose file, holds these words", HelpName = "TEXT" };
+        var format = new Option<string>("--format") { Description = "text for people, JSON for programs, JUnit XML for build servers", DefaultValueFactory = _ => "text" };
+        format.AcceptOnlyFromAmong("text", "json", "junit");
+        var command = new Command(
+            "test",
+            """
+            Run the scenarios beside packs: each plan is compared with what is expected of it. Ends with 0 where all is as expected, 1 where
+            packs or scenarios could not be read, 2 where something is not as expected.
+              Example: procedure-rules test rules --filter "oil pan"
+            """)
+        {
+            folder, filter, format,
+        };
+        command.SetAction((parsed, cancellation) =>
+            Task.FromResult(Run(console, parsed.GetValue(folder) ?? HostFiles.Rules, parsed.GetValue(filter), parsed.GetValue(format)!, cancellation)));
+        return command;
+    }
+
+    private static int Run(HostConsole console, string folder, string? filter, string format, CancellationToken cancellation)
+    {
+        var loaded = ProcedureEngine.Load(folder);
+        console.Write(loaded.Diagnostics);
+        if (loaded.Engine is not { } engine) return ExitCode.CouldNotRun;
+        var scenarios = ScenarioSet.Beside(engine, folder);
+        console.Write(scenarios.Diagnostics);
+        if (scenarios.HasErrors) return ExitCode.CouldNotRun;
+        var cases = scenarios.Cases.Where(one => IsMeant(one, filter)).ToList();
+        if (cases.Count == 0)
+        {
+            console.Error.WriteLine(filter is null ? $"{folder}: there are no scenarios" : $"{folder}: no case has '{filter}' in its name or path");
+            return ExitCode.CouldNotRun;
+        }
+
+        var results = ScenarioRunner.Run(cases, cancellation);
+        if (format == "json") console.Output.WriteLine(TestJson.Write(results));
+        else if (format == "junit") console.Output.WriteLine(TestJUnit.Write(results));
+        else console.Write(TestText.Lines(results, console.Width));
+        return results.All(result => result.Passed) ? ExitCode.Done : ExitCode.Mistakes;
+    }
+
+    private static bool IsMeant(ScenarioCase one, string? filter) => filter is null
+        || one.Name.Contains(filter, StringComparison.OrdinalIgnoreCase)
+        || one.Span.File?.Path.Contains(filter, StringComparison.OrdinalIgnoreCase) == true;
+}

@@ -1,0 +1,17 @@
+using ProcedureRules.Diagnostics;
+
+namespace ProcedureRules.Testing.Expectations;
+
+/// <summary>The plan leads to the end of the job, or says why it cannot go on.</summary>
+internal sealed record EndExpected(SourceSpan Span, string Text, bool Stops) : Expectation(Span, Text)
+{
+    /// <inheritdoc/>
+    public override Judgement Judge(Outcome outcome)
+    {
+        var stops = outcome.Plan.Stops;
+        return Judgement.Of(
+            stops.Count > 0 == Stops,
+            () => stops.Count == 0 ? $"it goes on, with {outcome.Plan.Steps.Count} steps" : string.Join("; ", stops.Select(stop => stop.Text)),
+            () => [.. stops.Select(stop => $"{stop.Reason.Text} [{stop.Reason.Rule}]")]);
+    }
+}

@@ -1,0 +1,83 @@
+using ProcedureRules.Tests.Engine;
+using ProcedureRules.Tests.Repository;
+using Xunit;
+
+namespace ProcedureRules.Tests.ConsoleHost;
+
+/// <summary><c>test</c>: what it prints and how it ends.</summary>
+public sealed class TestCommandTests : IDisposable
+{
+    private const string Pack = """
+        pack: bench
+        version: 1.0.0
+        about: A tank on a bench.
+        places: [ bench ]
+        kinds: {vehicle: {}, tank: {}}
+        aspects: {tank.fill: {states: [full, empty], normal: full}}
+        operations:
+          empty_tank: {on: tank, text: "Empty the {it}", change: {fill: full -> empty}, undo: fill_tank, place: bench, time: 5 min}
+          fill_tank: {on: tank, text: "Fill the {it}", time: 5 min}
+        jobs: {rinse: {on: tank, text: "Rinse the {it}", pass: [ it.fill is empty ]}}
+        """;
+
+    private readonly TemporaryFolder _folder = new();
+    private readonly string _rules;
+
+    public TestCommandTests()
+    {
+        _rules = Path.GetDirectoryName(_folder.Write("bench.yaml", Pack))!;
+        Directory.CreateDirectory(Path.Combine(_rules, "scenarios"));
+    }
+
+    [Theory]
+    [InlineData("step: empty_tank", 0, "1 case of 1 scenario, 1 expectation: all passed.")]
+    [InlineData("no_step: empty_tank", 2, "1 case of 1 scenario, 1 expectation: 1 failed.")]
+    [InlineData("step: emty_tank", 1, "did you mean 'empty_tank'?")]
+    public void Test_OfAFolder_EndsWithWhatCame(string expectation, int exit, string printed)
+    {
+        Write(expectation);
+        var run = RunHost.With("test", _rules);
+
+        Assert.Equal(exit, run.Exit);
+        Assert.Contains(printed, run.Output + run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Test_WithoutScenarios_CouldNotRun()
+    {
+        var run = RunHost.With("test", _rules);
+
+        Assert.Equal(1, run.Exit);
+        Assert.Contains("there are no scenarios", run.Error, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("RINSING", 0)]
+    [InlineData("one.yaml", 0)]
+    [InlineData("nothing like it", 1)]
+    public void Test_WithAFilter_RunsWhatFits(string filter, int exit)
+    {
+        Write("step: empty_tank");
+
+        Assert.Equal(exit, RunHost.With("test", _rules, "--filter", filter).Exit);
+    }
+
+    [Theory]
+    [InlineData("json", "\"cases\": 1")]
+    [InlineData("junit", "<testsuites tests=\"1\" failures=\"0\" errors=\"0\"")]
+    public void Test_InAnotherFormat_WritesIt(string format, string printed)
+    {
+        Write("step: empty_tank");
+
+        Assert.Contains(printed, RunHost.With("test", _rules, "--format", format).Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Test_OfPacksWithMistakes_CouldNotRun() =>
+        Assert.Equal(1, RunHost.With("test", RepositoryFiles.PathOf("samples", "no-such-folder")).Exit);
+
+    public void Dispose() => _folder.Dispose();
+
+    private void Write(string expectation) => _folder.Write(
+        Path.Combine("scenarios", "one.yaml"), $"scenario: Rinsing\nvehicle: {{parts: {{tank: tank}}}}\njobs: [ rinse ]\nexpect: [ {{{expectation}}} ]\n");
+}
