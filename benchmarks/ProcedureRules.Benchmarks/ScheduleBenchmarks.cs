@@ -22,7 +22,7 @@ public class ScheduleBenchmarks
     {
         var engine = Samples.Load();
         _plan = PlanBenchmarks.Jobs.Select(job => Samples.Open(engine, job).Plan().Plan).OfType<Plan>().MaxBy(plan => plan.Steps.Count)!;
-        _loads = [.. new[] { 60, 200, 1000 }.Select(steps => GeneratedLoad.Of(steps, Technicians))];
+        _loads = [GeneratedLoad.Of(60, Technicians), GeneratedLoad.Of(200, Technicians), GeneratedLoad.Of(1000, Technicians)];
     }
 
     /// <summary>The largest shipped job: what of its order binds, the likely case searched, the least and the most.</summary>
