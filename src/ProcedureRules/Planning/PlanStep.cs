@@ -60,6 +60,7 @@ public sealed class PlanStep
         Number = Number,
         Step = Step,
         Text = Text,
+        Time = Time,
         Changes = Changes,
         After = After,
         Cautions = Cautions,
