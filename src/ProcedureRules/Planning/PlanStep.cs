@@ -23,8 +23,8 @@ public sealed class PlanStep
     /// <summary>The instruction.</summary>
     public required Wording Text { get; init; }
 
-    /// <summary>Labour.</summary>
-    public Quantity Time => Step.Operation.Time;
+    /// <summary>Labour: the operation's, times what makes it slower here.</summary>
+    public required Quantity Time { get; init; }
 
     /// <summary>The states it changes: before and after.</summary>
     public required IReadOnlyList<(GroundState Before, GroundState After)> Changes { get; init; }
@@ -60,6 +60,7 @@ public sealed class PlanStep
         Number = Number,
         Step = Step,
         Text = Text,
+        Time = Time,
         Changes = Changes,
         After = After,
         Cautions = Cautions,

@@ -35,7 +35,7 @@ internal static class PlanningAgain
 
     private static PlanHold? Write(BeliefState beliefs, PlanQuestion question, Reasons reasons)
     {
-        var reader = beliefs.Network.Readers(question.About).FirstOrDefault();
+        var reader = beliefs.Network.Readers(question.About) is [var first, ..] ? first : null;
         var text = new Wording(units => $"{question.Text.In(units)} From here on the plan hangs on the answer: find it out, then plan again.");
         return reader is null ? null : new PlanHold(text, [question.Id], reasons.Of(reader), PlansAgain: true);
     }

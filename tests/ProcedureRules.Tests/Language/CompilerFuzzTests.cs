@@ -13,7 +13,7 @@ public class CompilerFuzzTests
     private static readonly PackSet Packs = PackReader.Read([new SourceFile("shop.yaml", GivenLanguage.Shop)], new DiagnosticBag());
 
     private static readonly string[] Keywords =
-        ["need", "end", "order", "forbid", "do", "offer", "set", "at_least", "at_most", "relate", "danger", "check", "tool", "supply", "detail", "for", "against", "exclude", "stop", "wait"];
+        ["need", "end", "order", "forbid", "do", "offer", "set", "at_least", "at_most", "relate", "danger", "check", "tool", "supply", "detail", "slower", "for", "against", "exclude", "stop", "wait"];
 
     private static readonly string[] Phrases =
         [
