@@ -30,8 +30,8 @@ internal static class PlanCommand
             console.Write(result.Diagnostics);
             if (result.Plan is not { } plan) return ExitCode.NoPlan;
             var system = UnitsOption.Read(parsed, units);
-            if (parsed.GetValue(format) == "json") console.Output.WriteLine(PlanJson.Write(plan, system));
-            else console.Write(PlanText.Lines(plan, system, console.Width));
+            if (parsed.GetValue(format) == "json") console.Output.WriteLine(PlanJson.Write(plan, system, session.Sharing(plan)));
+            else console.Write(PlanText.Lines(plan, system, console.Width, session.Sharing(plan)));
             return plan.Stops.Count > 0 ? ExitCode.NoPlan : ExitCode.Done;
         });
         return command;

@@ -15,7 +15,8 @@ public static class PlanJson
     /// <summary>The JSON text.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="units">The units of figures inside texts; minutes are numbers in either.</param>
-    public static string Write(Plan plan, UnitSystem units)
+    /// <param name="sharing">What several jobs save by being done together; null where that is not told.</param>
+    public static string Write(Plan plan, UnitSystem units, JobSharing? sharing = null)
     {
         using var stream = new MemoryStream();
         using (var json = new Utf8JsonWriter(stream, Options))
@@ -29,6 +30,7 @@ public static class PlanJson
                 json.WriteString("text", JobTitle.Of(job));
             });
             Minutes(json, "labour", plan.Labour);
+            if (sharing is not null) Sharing(json, sharing);
             Array(json, "cautions", plan.Cautions, caution => Caution(json, caution, units));
             Array(json, "steps", plan.Steps, step => Step(json, step, units));
             Array(json, "questions", plan.Questions, question => Question(json, question, units));
@@ -108,6 +110,19 @@ public static class PlanJson
         Texts(json, "matters", question.Matters.Select(matters => matters.In(units)));
     }
 
+    private static void Sharing(Utf8JsonWriter json, JobSharing sharing)
+    {
+        json.WriteStartObject("together");
+        Minutes(json, "saves", sharing.Saving);
+        Array(json, "alone", sharing.Alone, job =>
+        {
+            json.WriteString("job", job.Job.Job.Name);
+            json.WriteString("on", job.Job.On.Name);
+            Minutes(json, "labour", job.Labour);
+        });
+        json.WriteEndObject();
+    }
+
     private static void Finding(Utf8JsonWriter json, PlanFinding finding, UnitSystem units)
     {
         json.WriteString("cause", finding.Cause.Name);
@@ -151,6 +166,7 @@ public static class PlanJson
     {
         json.WriteString("text", hold.Text.In(units));
         Texts(json, "questions", hold.Questions);
+        json.WriteBoolean("plansAgain", hold.PlansAgain);
         Reason(json, "because", hold.Reason, units);
     }
 

@@ -14,10 +14,12 @@ public static class PlanText
     /// <param name="plan">The plan.</param>
     /// <param name="units">The units of figures.</param>
     /// <param name="width">Columns, at least 40.</param>
-    public static IReadOnlyList<ReportLine> Lines(Plan plan, UnitSystem units, int width = 80)
+    /// <param name="sharing">What several jobs save by being done together; null where that is not told.</param>
+    public static IReadOnlyList<ReportLine> Lines(Plan plan, UnitSystem units, int width = 80, JobSharing? sharing = null)
     {
         var writer = new ReportWriter(Math.Max(40, width));
         Head(plan, units, writer);
+        if (sharing is not null) Sharing(sharing, units, writer);
         AlertText.Stops(plan, units, writer);
         AlertText.Conflicts(plan, units, writer);
         Questions(plan, units, writer);
@@ -41,6 +43,13 @@ public static class PlanText
             + (plan.Steps.Any(step => step.Waits.Count > 0) ? ", waits not counted" : "")
             + (open > 0 ? $"; {open} {(open == 1 ? "question" : "questions")} open" : "") + ".");
         foreach (var caution in plan.Cautions) AlertText.Caution(caution, units, writer, "");
+    }
+
+    private static void Sharing(JobSharing sharing, UnitSystem units, ReportWriter writer)
+    {
+        writer.Heading("Done together");
+        foreach (var job in sharing.Alone) writer.Write("  ", $"{JobTitle.Of(job.Job)}, by itself: {job.Labour.ToDisplay(units)}");
+        writer.Write("  ", $"Together: {sharing.Together.ToDisplay(units)}; saves about {sharing.Saving.ToDisplay(units)} of labour");
     }
 
     private static void Questions(Plan plan, UnitSystem units, ReportWriter writer)

@@ -83,6 +83,22 @@ public sealed class ProcedureSession
     /// <param name="units">The units of figures.</param>
     public string ToSheet(UnitSystem units) => SheetWriter.WriteVehicle(Situation, units);
 
+    /// <summary>What the jobs save by being done together as a plan of this session has them.</summary>
+    /// <param name="plan">The plan for all of them.</param>
+    /// <param name="cancellation">Ends planning early.</param>
+    /// <returns>The saving; null where there is one job, or where one of them has no plan by itself.</returns>
+    public JobSharing? Sharing(Plan plan, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        if (Situation.Jobs.Count < 2) return null;
+        return JobSharing.Of(plan, Situation.Jobs.Select(job => (job, Alone(job))));
+
+        Plan? Alone(JobRequest job) =>
+            Infer(new InferenceSession(Beliefs.Network.Result.Rules), Situation with { Jobs = [job] }, new DiagnosticBag()) is { } beliefs
+                ? Planner.Plan(beliefs, cancellation).Plan
+                : null;
+    }
+
     /// <summary>What would change if some things were otherwise, said as to <see cref="State(string)"/>. Changes nothing in the session.</summary>
     /// <param name="statements">What is supposed, all of it together.</param>
     /// <param name="cancellation">Ends planning early.</param>

@@ -47,6 +47,7 @@ internal sealed class EffectIndex
         Conclusion.Supply c => [c.Step],
         Conclusion.Tool c => [c.Step],
         Conclusion.Detail c => [c.Step],
+        Conclusion.Slower c => [c.Step],
         Conclusion.Figure c => [c.Step],
         Conclusion.Wait c => [c.From, c.Until],
         _ => [],

@@ -51,6 +51,7 @@ internal sealed class ReadingIndex
             Conclusion.Set set => set.Value.Reads(binding, partsOf),
             Conclusion.Demand demand => demand.Value.Reads(binding, partsOf),
             Conclusion.Check check => check.Limits.Reads(binding, partsOf),
+            Conclusion.Slower slower => slower.Factor.Reads(binding, partsOf),
             Conclusion.Figure figure => [FactOf(figure.Slot, figure.Fact)],
             Conclusion.Know know => [FactOf(know.Slot, know.Fact)],
             Conclusion.Wait wait => [.. Of(wait.Least), .. Of(wait.Most), .. wait.Since is { } since ? [FactOf(since.Slot, since.Fact)] : Array.Empty<Reading>()],

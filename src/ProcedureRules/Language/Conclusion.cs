@@ -61,6 +61,9 @@ public abstract record Conclusion
     /// <summary>A detail line at a step.</summary>
     public sealed record Detail(int Step, Template Text) : Conclusion;
 
+    /// <summary>A step that takes so many times its time.</summary>
+    public sealed record Slower(int Step, ValueExpression Factor) : Conclusion;
+
     /// <summary>A figure without which the step is not done.</summary>
     public sealed record Figure(int Step, int Slot, FactDefinition Fact) : Conclusion;
 

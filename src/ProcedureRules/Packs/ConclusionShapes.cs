@@ -33,6 +33,7 @@ internal static class ConclusionShapes
         Way("tool", Template, "A tool for the step.", At),
         Way("supply", Template, "A supply for the step.", At),
         Way("detail", Template, "A detail line at the step.", At),
+        Way("slower", Expression, "How many times its `time` the step takes, such as `1.5..2`; less than 1 counts as 1.", At),
         Way("wait", Wait(), "A wait between two steps, or since an event before the job."),
         Way("for", OfCause, "A finding for a cause.", Strength()),
         Way("against", OfCause, "A finding against a cause.", Strength()),

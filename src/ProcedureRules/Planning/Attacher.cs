@@ -40,6 +40,7 @@ internal sealed class Attacher(World world, IReadOnlyList<Occurrence> occurrence
         var waits = new List<PlanWait>();
         var detail = new List<Wording>();
         var holds = new List<PlanHold>();
+        var slowed = new Slowness(_beliefs);
         var isFirm = Level(step) >= Assurance.Protective;
         foreach (var source in Sorted(_beliefs.Network.RecordsAbout(step)))
         {
@@ -66,6 +67,9 @@ internal sealed class Attacher(World world, IReadOnlyList<Occurrence> occurrence
                 case Conclusion.Supply supply when isNow && Is(supply.Step, record, step):
                     Supplies.Add(Text(supply.Text, record), occurrence.Id, isFirm && level == Assurance.Sure, Authored(record));
                     break;
+                case Conclusion.Slower slower when isNow && level > Assurance.Held && Is(slower.Step, record, step):
+                    slowed.Add(slower, record, level == Assurance.Sure);
+                    break;
                 case Conclusion.Figure figure when isNow && Is(figure.Step, record, step):
                     if (Hold(new FactKey(binding.Part(figure.Slot), figure.Fact), record) is { } hold) holds.Add(hold);
                     break;
@@ -86,7 +90,8 @@ internal sealed class Attacher(World world, IReadOnlyList<Occurrence> occurrence
             Cautions = [.. cautions.OrderByDescending(caution => caution.Signal)],
             Checks = checks,
             Waits = waits,
-            Because = Because(occurrence),
+            Because = [.. Because(occurrence), .. slowed.Records.Select(reasons.Of)],
+            Time = slowed.Of(step.Operation.Time),
             Detail = detail,
             Provisional = isFirm ? [] : Settle(step),
             Holds = holds,

@@ -88,6 +88,10 @@ internal sealed class Completeness
                 if (_beliefs.SourceOf(new FactKey(binding.Part(figure.Slot), figure.Fact)) < Source.Stated && step.Holds.Count == 0)
                     Report(step, $"does not hold for {binding.Part(figure.Slot).Name}.{figure.Fact.Name}");
                 break;
+            case Conclusion.Slower slower when binding.Step(slower.Step).Equals(step.Step) && _beliefs.Given(source.Record, source.Index, step.Step) > Assurance.Held:
+                if (slower.Factor.Evaluate(_beliefs, binding).Quantity.High is > 1 and < double.PositiveInfinity and var factor && step.Time.High < step.Step.Operation.Time.High * factor * 0.999)
+                    Report(step, "does not take the time it takes here");
+                break;
             case Conclusion.Wait { Since: null, From: >= 0 } wait when wait.Until >= 0 && binding.Step(wait.Until).Equals(step.Step):
                 var from = _draft.Steps.Take(place).LastOrDefault(other => other.Step.Equals(binding.Step(wait.From)));
                 if (from is not null && !step.Waits.Any(found => found.AfterStep == from.Id

@@ -23,8 +23,8 @@ public sealed class PlanStep
     /// <summary>The instruction.</summary>
     public required Wording Text { get; init; }
 
-    /// <summary>Labour.</summary>
-    public Quantity Time => Step.Operation.Time;
+    /// <summary>Labour: the operation's, times what makes it slower here.</summary>
+    public required Quantity Time { get; init; }
 
     /// <summary>The states it changes: before and after.</summary>
     public required IReadOnlyList<(GroundState Before, GroundState After)> Changes { get; init; }
@@ -52,4 +52,22 @@ public sealed class PlanStep
 
     /// <summary>The plan holds before this step until these are known.</summary>
     public IReadOnlyList<PlanHold> Holds { get; init; } = [];
+
+    /// <summary>The same with one more hold.</summary>
+    internal PlanStep With(PlanHold hold) => new()
+    {
+        Id = Id,
+        Number = Number,
+        Step = Step,
+        Text = Text,
+        Changes = Changes,
+        After = After,
+        Cautions = Cautions,
+        Checks = Checks,
+        Waits = Waits,
+        Because = Because,
+        Detail = Detail,
+        Provisional = Provisional,
+        Holds = [.. Holds, hold],
+    };
 }

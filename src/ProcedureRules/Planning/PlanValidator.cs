@@ -27,12 +27,17 @@ internal static class PlanValidator
             foreach (var outcome in Outcomes.Of(draft.Beliefs, question.About))
             {
                 var beliefs = draft.Beliefs.With([outcome]);
-                var steps = draft.Steps.Where(step => IsDoneThere(draft.Beliefs, beliefs, step)).ToList();
-                violations.AddRange(Replay.Of(beliefs, draft.Beliefs, steps)
-                    .Select(violation => violation with { Text = $"{violation.Text} (if {question.Id} turns out otherwise)" }));
+                var known = Known(draft, question);
+                var steps = known.Where(step => IsDoneThere(draft.Beliefs, beliefs, step)).ToList();
+                violations.AddRange(Replay.OfOutcome(beliefs, draft.Beliefs, steps, isWhole: known.Count == draft.Steps.Count)
+                    .Select(violation => violation with { Text = $"{violation.Text} (if {question.Id} turns out otherwise)", Question = question.Id }));
             }
         return violations;
     }
+
+    // Where the plan holds until a question is answered and it is planned again, it says nothing of the steps behind.
+    private static List<PlanStep> Known(PlanDraft draft, PlanQuestion question) =>
+        [.. draft.Steps.TakeWhile(step => !step.Holds.Any(hold => hold.PlansAgain && hold.Questions.Contains(question.Id)))];
 
     // A check that nothing but its question asks for is done in every case.
     private static bool IsDoneThere(BeliefState planned, BeliefState there, PlanStep step)

@@ -89,7 +89,10 @@ public static class Planner
                 IReadOnlyList<Violation> violations = [];
                 foreach (var order in new[] { new Shortening(sequencer.Motion).Of(end), end }.Distinct())
                 {
-                    (var plan, violations) = PlanValidator.Validate(new Drafter(decision, book, options, cancellation).Draft(world, order));
+                    var draft = new Drafter(decision, book, options, cancellation).Draft(world, order);
+                    (var plan, violations) = PlanValidator.Validate(draft);
+                    for (var held = draft; plan is null && PlanningAgain.HoldAt(held, violations) is { } next; held = next)
+                        (plan, violations) = PlanValidator.Validate(next);
                     if (plan is not null) return plan;
                 }
 

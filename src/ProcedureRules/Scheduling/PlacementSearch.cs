@@ -15,11 +15,14 @@ internal sealed class PlacementSearch
     private readonly CancellationToken _cancellation;
     private readonly long _bound;
     private readonly long[] _latest;
+    private readonly long[] _times;
+    private readonly int[] _order;
     private Placement? _best;
 
     private PlacementSearch(WorkLoad load, WorkCalendar calendar, CancellationToken cancellation)
     {
         (_load, _calendar, _cancellation) = (load, calendar, cancellation);
+        (_times, _order) = (new long[load.Count], new int[load.Count]);
         (_forward, _backward) = (new Placer(load), new Placer(load.Mirrored()));
         _path = CriticalPath.Of(load);
         _bound = Bound();
@@ -74,10 +77,11 @@ internal sealed class PlacementSearch
     {
         var reach = 1 + (_load.Count * 0.25 * random.NextDouble());
         var share = 0.1 + (0.4 * random.NextDouble());
-        var order = Enumerable.Range(0, _load.Count).ToArray();
-        Array.Sort((long[])times.Clone(), order);
-        for (var rank = 0; rank < order.Length; rank++)
-            urgency[order[rank]] = rank + (random.NextDouble() < share ? reach * ((2 * random.NextDouble()) - 1) : 0);
+        for (var i = 0; i < _order.Length; i++) _order[i] = i;
+        times.CopyTo(_times, 0);
+        Array.Sort(_times, _order);
+        for (var rank = 0; rank < _order.Length; rank++)
+            urgency[_order[rank]] = rank + (random.NextDouble() < share ? reach * ((2 * random.NextDouble()) - 1) : 0);
     }
 
     // The order of the plan first: of equally early finishes the one that leaves it as it is.

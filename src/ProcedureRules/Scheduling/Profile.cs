@@ -20,10 +20,13 @@ internal sealed class Profile
     /// <summary>The start itself where there is room until the end, else the next moment at which it is worth trying.</summary>
     public long FirstWithRoom(long start, long end, int need, int capacity)
     {
-        var last = start;
+        var full = -1;
         for (var i = IndexAt(start); i < _count && _at[i] < end; i++)
-            if (_taken[i] + need > capacity) last = _at[i + 1];
-        return last;
+            if (_taken[i] + need > capacity) full = i;
+        if (full < 0) return start;
+        do full++;
+        while (_taken[full] + need > capacity);
+        return _at[full];
     }
 
     /// <summary>Takes some from a start to an end.</summary>
@@ -33,6 +36,17 @@ internal sealed class Profile
         var first = Cut(start);
         var last = Cut(end);
         for (var i = first; i < last; i++) _taken[i] += need;
+        Join(last);
+        Join(first);
+    }
+
+    // What is taken alike on both sides of a moment is one stretch: profiles stay short.
+    private void Join(int i)
+    {
+        if (_taken[i - 1] != _taken[i]) return;
+        Array.Copy(_at, i + 1, _at, i, _count - i - 1);
+        Array.Copy(_taken, i + 1, _taken, i, _count - i - 1);
+        _count--;
     }
 
     private int IndexAt(long moment)

@@ -144,6 +144,13 @@ public class ConclusionTests
     }
 
     [Fact]
+    public void Slower_AtAStep_KeepsItsFactor()
+    {
+        var slower = Conclude<Conclusion.Slower>("slower: 1.5..2, at: t");
+        Assert.Equal((1, "1.5..2"), (slower.Step, slower.Factor.Text));
+    }
+
+    [Fact]
     public void Wait_BetweenSteps_HasItsBounds()
     {
         var wait = Conclude<Conclusion.Wait>("wait: {from: s, until: t, least: 8 h, most: 2 d, text: Let it cure}");

@@ -72,7 +72,7 @@ public sealed class PlanValidatorTests
     {
         var shop = Shops.Starter();
         var plan = shop.About("remove_starter", Shop.Caution("heavy")).Head("stay safe").Plan();
-        var bare = plan.Steps.Select(step => new PlanStep { Id = step.Id, Number = step.Number, Step = step.Step, Text = step.Text, Changes = step.Changes, After = step.After }).ToList();
+        var bare = plan.Steps.Select(step => new PlanStep { Id = step.Id, Number = step.Number, Step = step.Step, Text = step.Text, Time = step.Time, Changes = step.Changes, After = step.After }).ToList();
 
         Assert.Contains(PlanValidator.Violations(Draft(plan, bare)), violation => violation.Step == "remove_starter(starter)");
         Assert.NotEmpty(PlanValidator.Violations(Draft(plan) with { Cautions = [] }));
@@ -82,7 +82,7 @@ public sealed class PlanValidatorTests
     public void Validate_WaitTakenAway_IsRejected()
     {
         var plan = Shops.Starter().Wait("remove_starter", "fit_starter", 30).Plan();
-        var bare = plan.Steps.Select(step => new PlanStep { Id = step.Id, Number = step.Number, Step = step.Step, Text = step.Text, Changes = step.Changes, After = step.After }).ToList();
+        var bare = plan.Steps.Select(step => new PlanStep { Id = step.Id, Number = step.Number, Step = step.Step, Text = step.Text, Time = step.Time, Changes = step.Changes, After = step.After }).ToList();
 
         Assert.Contains(PlanValidator.Violations(Draft(plan, bare)), violation => violation.Text.Contains("wait", StringComparison.Ordinal));
     }
@@ -91,7 +91,7 @@ public sealed class PlanValidatorTests
     public void Validate_ChangesThatAreNotTheOperations_IsRejected()
     {
         var plan = Shops.Starter().Plan();
-        var steps = plan.Steps.Select(step => new PlanStep { Id = step.Id, Number = step.Number, Step = step.Step, Text = step.Text, Changes = [], After = step.After }).ToList();
+        var steps = plan.Steps.Select(step => new PlanStep { Id = step.Id, Number = step.Number, Step = step.Step, Text = step.Text, Time = step.Time, Changes = [], After = step.After }).ToList();
 
         Assert.NotEmpty(PlanValidator.Violations(Draft(plan, steps)));
     }
@@ -116,6 +116,7 @@ public sealed class PlanValidatorTests
             Number = i + 1,
             Step = step.Step,
             Text = step.Text,
+            Time = step.Time,
             Changes = step.Changes,
             After = [],
             Cautions = step.Cautions,

@@ -1,3 +1,4 @@
+using System.Globalization;
 using FsCheck.Xunit;
 using ProcedureRules.Language;
 using ProcedureRules.Planning;
@@ -20,6 +21,25 @@ public sealed class PlannerPropertyTests
     [Property(MaxTest = Worlds)]
     public void Plan_RandomWorld_IsNeverRejectedByItsOwnCheck(byte[] bytes) =>
         Assert.DoesNotContain(RandomShop.From(bytes).Try().Diagnostics, diagnostic => diagnostic.Code == "PR0704");
+
+    // Worlds in which a step that one answer makes needless was what kept another one's while, need or start.
+    [Theory]
+    [InlineData("107@35,108@40,97@49,127@51,6@54,97@56,187@63,245@71,234@72,129@79,6@80")]
+    [InlineData("215@35,119@36,156@41,57@47,237@52,142@55")]
+    [InlineData("103@2,173@40,147@44,136@45,181@48,102@49,145@51,89@52,186@53")]
+    [InlineData("219@32,73@39,87@44,89@45,206@46,220@47")]
+    public void Plan_ThatOneAnswerWouldBreak_HoldsBeforeAndIsPlannedAgain(string bytes)
+    {
+        var set = bytes.Split(',').Select(entry => entry.Split('@')).ToDictionary(entry => int.Parse(entry[1], CultureInfo.InvariantCulture), entry => byte.Parse(entry[0], CultureInfo.InvariantCulture));
+        var shop = RandomShop.From([.. Enumerable.Range(0, set.Keys.Max() + 1).Select(i => set.GetValueOrDefault(i))]);
+
+        var plan = shop.Try().Plan;
+
+        Assert.NotNull(plan);
+        Assert.Empty(SimpleReplay.Faults(plan));
+        foreach (var hold in plan.Steps.SelectMany(step => step.Holds).Where(hold => hold.PlansAgain))
+            Assert.Contains(plan.Questions, question => question.Id == Assert.Single(hold.Questions));
+    }
 
     [Property(MaxTest = 100)]
     public void Plan_RulesShuffled_IsTheSame(byte[] bytes, int seed)

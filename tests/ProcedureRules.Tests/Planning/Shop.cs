@@ -129,6 +129,15 @@ internal sealed class Shop
     public static Conclusion Caution(string text, Signal signal = Signal.Warning, int step = 0) =>
         new Conclusion.Caution(step, signal, Say(text)) { IfUnknown = IfUnknown.Do };
 
+    public static Conclusion Slower(double low, double high, IfUnknown ifUnknown = IfUnknown.Do) => new Conclusion.Slower(0, new ValueExpression
+    {
+        Text = $"{low}..{high}",
+        Type = FactType.Of(Dimension.Number),
+        Evaluate = (_, _) => Value.Of(FactType.Of(Dimension.Number), Quantity.Between(low, high, Dimension.Number)),
+        Reads = (_, _) => [],
+    })
+    { IfUnknown = ifUnknown };
+
     public static Conclusion Figure(FactKey fact) => new Conclusion.Figure(0, 1, fact.Fact) { IfUnknown = IfUnknown.Do };
 
     /// <summary>A rule over two steps by their operations; slots 0 and 1 are the steps.</summary>

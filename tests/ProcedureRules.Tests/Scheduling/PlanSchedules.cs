@@ -87,6 +87,7 @@ internal static class PlanSchedules
         Number = number,
         Step = step.Step,
         Text = step.Text,
+        Time = step.Time,
         Changes = step.Changes,
         After = step.After,
         Cautions = step.Cautions,

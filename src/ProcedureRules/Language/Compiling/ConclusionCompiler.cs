@@ -1,12 +1,15 @@
 using ProcedureRules.Diagnostics;
 using ProcedureRules.Language.Syntax;
 using ProcedureRules.Packs;
+using ProcedureRules.Quantities;
 
 namespace ProcedureRules.Language.Compiling;
 
 /// <summary>Compiles the conclusions of a rule, each by its keyword.</summary>
 internal sealed class ConclusionCompiler(CompilerContext context, RuleParts rule, IfUnknown ofRule)
 {
+    private static readonly FactType Factor = FactType.Of(Dimension.Number);
+
     public Terms Terms { get; } = new(context, rule);
 
     public Conclusion? Compile(ConclusionDeclaration declared) => Compile(declared, isWithinOption: false);
@@ -40,6 +43,7 @@ internal sealed class ConclusionCompiler(CompilerContext context, RuleParts rule
         "offer" => Offer(declared, text),
         "relate" => Relate(text),
         "check" => Check(declared, text),
+        "slower" => Slower(declared, text),
         "for" => Finding(declared, text, Speaks.For),
         "against" => Finding(declared, text, Speaks.Against),
         "exclude" => Finding(declared, text, Speaks.Excludes),
@@ -134,6 +138,12 @@ internal sealed class ConclusionCompiler(CompilerContext context, RuleParts rule
             : new TemplateCompiler(context, rule.Scope).Compile(Describer.Describe(Parser.Expression(text, context.Bag)!), text, text.Text);
         var during = declared.Beside.TryGetValue("during", out var flag) && flag.Text is "yes" or "true";
         return words is null ? null : new(slot, limits, words, during) { IfUnknown = default };
+    }
+
+    private Conclusion.Slower? Slower(ConclusionDeclaration declared, Snippet text)
+    {
+        var (step, factor) = (Step(declared, isDue: true), Terms.Value(text, Factor, "'slower'", SourceSpan.None));
+        return step is { } slot && factor is not null ? new(slot, factor) { IfUnknown = default } : null;
     }
 
     private Conclusion.Finding? Finding(ConclusionDeclaration declared, Snippet text, Speaks speaks)

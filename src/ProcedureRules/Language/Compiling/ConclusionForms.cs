@@ -22,11 +22,12 @@ internal static class ConclusionForms
         Conclusion.Tool tool => tool.Step >= 0,
         Conclusion.Supply supply => supply.Step >= 0,
         Conclusion.Detail detail => detail.Step >= 0,
+        Conclusion.Slower slower => slower.Step >= 0,
         Conclusion.Order or Conclusion.Wait => true,
         _ => false,
     };
 
     /// <summary>Whether the keyword's conclusion can be about a step at all.</summary>
     public static bool CanHaveMoment(string keyword) => keyword
-        is "need" or "order" or "danger" or "warning" or "caution" or "notice" or "check" or "tool" or "supply" or "detail" or "wait";
+        is "need" or "order" or "danger" or "warning" or "caution" or "notice" or "check" or "tool" or "supply" or "detail" or "slower" or "wait";
 }
