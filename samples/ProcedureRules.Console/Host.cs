@@ -26,6 +26,7 @@ internal static class Host
             ReadingsCommand.Create(console),
             CheckCommand.Create(console),
             TestCommand.Create(console),
+            CoverageCommand.Create(console),
             TableCommand.Create(console),
         };
         var line = args.Length == 0 ? ["plan"] : args;

@@ -29,27 +29,11 @@ internal static class TestCommand
 
     private static int Run(HostConsole console, string folder, string? filter, string format, CancellationToken cancellation)
     {
-        var loaded = ProcedureEngine.Load(folder);
-        console.Write(loaded.Diagnostics);
-        if (loaded.Engine is not { } engine) return ExitCode.CouldNotRun;
-        var scenarios = ScenarioSet.Beside(engine, folder);
-        console.Write(scenarios.Diagnostics);
-        if (scenarios.HasErrors) return ExitCode.CouldNotRun;
-        var cases = scenarios.Cases.Where(one => IsMeant(one, filter)).ToList();
-        if (cases.Count == 0)
-        {
-            console.Error.WriteLine(filter is null ? $"{folder}: there are no scenarios" : $"{folder}: no case has '{filter}' in its name or path");
-            return ExitCode.CouldNotRun;
-        }
-
+        if (ScenarioFolder.Open(console, folder, filter) is not var (_, cases)) return ExitCode.CouldNotRun;
         var results = ScenarioRunner.Run(cases, cancellation);
         if (format == "json") console.Output.WriteLine(TestJson.Write(results));
         else if (format == "junit") console.Output.WriteLine(TestJUnit.Write(results));
         else console.Write(TestText.Lines(results, console.Width));
         return results.All(result => result.Passed) ? ExitCode.Done : ExitCode.Mistakes;
     }
-
-    private static bool IsMeant(ScenarioCase one, string? filter) => filter is null
-        || one.Name.Contains(filter, StringComparison.OrdinalIgnoreCase)
-        || one.Span.File?.Path.Contains(filter, StringComparison.OrdinalIgnoreCase) == true;
 }

@@ -6,7 +6,7 @@ using ProcedureRules.Testing.Scenarios;
 namespace ProcedureRules.Testing;
 
 /// <summary>Runs one case.</summary>
-internal sealed class CaseRun(ProcedureEngine engine, ScenarioCase of, CancellationToken cancellation)
+internal sealed class CaseRun(ProcedureEngine engine, ScenarioCase of, Action<Outcome> seen, CancellationToken cancellation)
 {
     private readonly List<ExpectationResult> _results = [];
     private readonly DiagnosticBag _mistakes = new();
@@ -38,7 +38,10 @@ internal sealed class CaseRun(ProcedureEngine engine, ScenarioCase of, Cancellat
     {
         var result = session.Plan(cancellation);
         _mistakes.AddRange(result.Diagnostics);
-        return result.Plan is { } plan ? new Outcome(plan, session.Beliefs) : null;
+        if (result.Plan is not { } plan) return null;
+        var outcome = new Outcome(plan, session.Beliefs);
+        seen(outcome);
+        return outcome;
     }
 
     private Judgement Judge(Expectation expectation, Outcome outcome, int number)

@@ -1,5 +1,6 @@
 using ProcedureRules.Diagnostics;
 using ProcedureRules.Facts;
+using ProcedureRules.Testing.Expectations;
 using ProcedureRules.Testing.Scenarios;
 
 namespace ProcedureRules.Testing;
@@ -33,7 +34,9 @@ public sealed class ScenarioCase
 
     /// <summary>Plans turn by turn and compares each plan with what is expected of it.</summary>
     /// <param name="cancellation">Ends the run early.</param>
-    public CaseResult Run(CancellationToken cancellation = default) => new CaseRun(_engine, this, cancellation).Run();
+    public CaseResult Run(CancellationToken cancellation = default) => Run(_ => { }, cancellation);
+
+    internal CaseResult Run(Action<Outcome> seen, CancellationToken cancellation) => new CaseRun(_engine, this, seen, cancellation).Run();
 
     /// <inheritdoc/>
     public override string ToString() => Name;

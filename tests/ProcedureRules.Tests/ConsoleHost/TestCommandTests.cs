@@ -4,7 +4,7 @@ using Xunit;
 
 namespace ProcedureRules.Tests.ConsoleHost;
 
-/// <summary><c>test</c>: what it prints and how it ends.</summary>
+/// <summary><c>test</c> and <c>coverage</c>: what they print and how they end.</summary>
 public sealed class TestCommandTests : IDisposable
 {
     private const string Pack = """
@@ -71,6 +71,22 @@ public sealed class TestCommandTests : IDisposable
 
         Assert.Contains(printed, RunHost.With("test", _rules, "--format", format).Output, StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData("text", "all, over 1 case: rules 0 of 0 (100 %), conditions 0 of 0 (100 %)")]
+    [InlineData("json", "\"conditionsSeenBothWays\": 0")]
+    public void Coverage_OfAFolder_PrintsSums(string format, string printed)
+    {
+        Write("step: empty_tank");
+        var run = RunHost.With("coverage", _rules, "--format", format, "--threshold", "100");
+
+        Assert.Equal(0, run.Exit);
+        Assert.Contains(printed, run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Coverage_BelowTheThreshold_EndsWithTwo() =>
+        Assert.Equal(2, RunHost.With("coverage", RepositoryFiles.PathOf("rules"), "--threshold", "100").Exit);
 
     [Fact]
     public void Test_OfPacksWithMistakes_CouldNotRun() =>

@@ -1,0 +1,36 @@
+using ProcedureRules.Testing.Covering;
+
+namespace ProcedureRules.Testing;
+
+/// <summary>What scenarios reach of the rules of packs.</summary>
+/// <param name="Rules">Every authored rule and row of a table, in the order of the packs.</param>
+/// <param name="Cases">How many cases were run.</param>
+public sealed record CoverageReport(IReadOnlyList<RuleCoverage> Rules, int Cases)
+{
+    /// <summary>How many rules fired in some case.</summary>
+    public int Fired => Rules.Count(rule => rule.Fired > 0);
+
+    /// <summary>How many conditions that test there are.</summary>
+    public int Conditions => Rules.Sum(rule => rule.Conditions.Count);
+
+    /// <summary>How many of them were seen both to hold and not to.</summary>
+    public int Settled => Rules.Sum(rule => rule.Conditions.Count(condition => condition.IsSettledBothWays));
+
+    /// <summary>Runs cases and notes what of the rules they reach.</summary>
+    /// <param name="engine">The packs.</param>
+    /// <param name="cases">The cases.</param>
+    /// <param name="cancellation">Ends the run early.</param>
+    public static CoverageReport Of(ProcedureEngine engine, IReadOnlyList<ScenarioCase> cases, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(engine);
+        ArgumentNullException.ThrowIfNull(cases);
+        var ledger = new CoverageLedger(engine.Rules);
+        Parallel.ForEach(cases, new ParallelOptions { CancellationToken = cancellation }, one =>
+        {
+            var sheet = new CoverageSheet();
+            one.Run(outcome => sheet.Note(outcome.Plan.Beliefs), cancellation);
+            ledger.Add(sheet);
+        });
+        return ledger.Report(cases.Count);
+    }
+}
