@@ -119,6 +119,12 @@ public sealed class BeliefState : IBeliefs
     /// <summary>Whether every atom and record surely stands as it does under other beliefs on this network.</summary>
     internal bool StandsAs(BeliefState other) => _labels.Atoms.IsSharedWith(other._labels.Atoms) && _labels.Records.IsSharedWith(other._labels.Records);
 
+    /// <summary>What has a purpose besides answering questions.</summary>
+    internal Purposes Purposes => field ??= PurposesWith(null);
+
+    /// <summary>What has a purpose where one step is done that only finds something out.</summary>
+    internal Purposes PurposesWith(Step? check) => new(Network.Graph, _labels, check);
+
     /// <summary>How firmly an atom is stated, without any record.</summary>
     internal Assurance Stated(Atom atom) => _nodes.Of(atom) is var index and >= 0 ? _labels.Inputs[index].Level : Assurance.No;
 

@@ -15,6 +15,7 @@ internal sealed class Attacher(World world, IReadOnlyList<Occurrence> occurrence
 {
     private readonly BeliefState _beliefs = world.Beliefs;
     private readonly Settling _settling = new(world.Beliefs);
+    private readonly Together _together = new(occurrences.Select(occurrence => occurrence.Work.Step));
 
     /// <summary>Tools met on the way.</summary>
     public ItemList Tools { get; } = new();
@@ -46,7 +47,7 @@ internal sealed class Attacher(World world, IReadOnlyList<Occurrence> occurrence
         {
             var (record, binding) = (source.Record, source.Record.Binding);
             var level = _beliefs.Given(record, source.Index, step);
-            if (level == Assurance.No) continue;
+            if (level == Assurance.No || !_together.Has(record)) continue;
             var isNow = Holds(record, occurrence.Before);
             switch (source.Effect.Conclusion)
             {

@@ -59,12 +59,13 @@ internal sealed class Completeness
     private void CheckSteps()
     {
         var states = new Dictionary<(Part, Packs.Aspect), int>();
+        var there = _draft.Steps.Select(step => step.Step).ToHashSet();
         for (var i = 0; i < _draft.Steps.Count; i++)
         {
             var step = _draft.Steps[i];
             foreach (var source in _beliefs.Network.RecordsAbout(step.Step))
             {
-                if (_beliefs.Given(source.Record, source.Index, step.Step) == Assurance.No) continue;
+                if (_beliefs.Given(source.Record, source.Index, step.Step) == Assurance.No || source.Record.Premises.Any(premise => premise is Atom.Occurs occurs && !there.Contains(occurs.Step))) continue;
                 var holds = source.Record.Moments.All(moment => moment.States.Has(
                     states.TryGetValue((moment.Part, moment.Aspect), out var state) ? state : _draft.Situation.StateNow(moment.Part, moment.Aspect)));
                 if (holds) Check(step, i, source);

@@ -53,7 +53,7 @@ internal sealed class Drafter(Decision decision, ChoiceBook book, PlannerOptions
             Situation = _situation,
             Beliefs = _beliefs,
             Stops = [.. faults.Select(fault => new PlanStop(fault.Text, fault.IsSure, _reasons.Of(fault.Record)))],
-            Questions = [.. Questioner.Ask(_beliefs, steps, book, HoldFinder.Roots(_beliefs)).Select(inquiry => QuestionWriter.Write(_beliefs, inquiry, []))],
+            Questions = [.. Questioner.AskBefore(_beliefs, steps, book, HoldFinder.Roots(_beliefs)).Select(inquiry => QuestionWriter.Write(_beliefs, inquiry, []))],
             Cautions = HeadCautions(),
             Findings = FindingList.Of(_beliefs, _reasons),
             TellingChecks = TellingChecks.Of(_beliefs),

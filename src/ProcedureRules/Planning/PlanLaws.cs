@@ -86,12 +86,15 @@ internal sealed class PlanLaws
                 continue;
             }
             var step = source.Record.Binding.Step(need.Step);
-            if (!source.Record.Premises.All(premise => premise is not Atom.Occurs occurs || inPlan.Contains(occurs.Step))) continue;
+            if (!IsAboutPlan(source.Record, inPlan)) continue;
             if (_beliefs.Given(source.Record, source.Index, step) < Assurance.Provisional || !CountedWhenPlanned(source, step)) continue;
             _counted.Add(source);
             Add(_needs, step, (state, source.Record));
         }
     }
+
+    private static bool IsAboutPlan(Record record, HashSet<Step> inPlan) =>
+        record.Premises.All(premise => premise is not Atom.Occurs occurs || inPlan.Contains(occurs.Step));
 
     private bool CountedWhenPlanned(RecordEffect source, Step step) =>
         ReferenceEquals(_beliefs, _planned) || _planned.Given(source.Record, source.Index, step) >= Assurance.Provisional;
@@ -120,16 +123,16 @@ internal sealed class PlanLaws
         foreach (var source in _beliefs.Network.RecordsWith<Conclusion.ForbidStep>())
         {
             var step = source.Record.Binding.Step(((Conclusion.ForbidStep)source.Effect.Conclusion!).Step);
-            if (inPlan.Contains(step) && _beliefs.Given(source.Record, source.Index, step) > Assurance.No) Add(_forbidden, step, source.Record);
+            if (inPlan.Contains(step) && IsAboutPlan(source.Record, inPlan) && _beliefs.Given(source.Record, source.Index, step) > Assurance.No) Add(_forbidden, step, source.Record);
         }
         foreach (var source in _beliefs.Network.RecordsWith<Conclusion.ForbidWork>())
         {
             var work = (Conclusion.ForbidWork)source.Effect.Conclusion!;
             var step = new Step(work.Operation, source.Record.Binding.Part(work.Slot));
-            if (inPlan.Contains(step) && _beliefs.Available(source.Record, source.Index) > Assurance.No) Add(_forbidden, step, source.Record);
+            if (inPlan.Contains(step) && IsAboutPlan(source.Record, inPlan) && _beliefs.Available(source.Record, source.Index) > Assurance.No) Add(_forbidden, step, source.Record);
         }
         foreach (var source in _beliefs.Network.RecordsWith<Conclusion.ForbidState>())
-            if (_beliefs.Available(source.Record, source.Index) > Assurance.No)
+            if (IsAboutPlan(source.Record, inPlan) && _beliefs.Available(source.Record, source.Index) > Assurance.No)
                 _forbiddenStates.Add((Ground(source.Record, ((Conclusion.ForbidState)source.Effect.Conclusion!).State), source.Record));
     }
 

@@ -124,7 +124,7 @@ public static class Planner
             var steps = beliefs.Network.AtomsOf<Atom.Occurs>()
                 .Where(atom => beliefs.Required(atom) >= Assurance.Provisional).Select(atom => atom.Step).OrderBy(step => step.Name, StringComparer.Ordinal);
             var found = new Dictionary<Step, List<Step>>();
-            foreach (var inquiry in Questioner.Ask(beliefs, steps, book, HoldFinder.Roots(beliefs)))
+            foreach (var inquiry in Questioner.AskBefore(beliefs, steps, book, HoldFinder.Roots(beliefs)))
             {
                 if (QuestionWriter.CheckFor(beliefs, inquiry.About) is not { } check || Stops.Binding(beliefs, check).Any()) continue;
                 if (!found.TryGetValue(check, out var settles)) found[check] = settles = [];

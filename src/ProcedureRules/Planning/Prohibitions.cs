@@ -4,7 +4,7 @@ using ProcedureRules.Language;
 
 namespace ProcedureRules.Planning;
 
-/// <summary>What may not occur under some beliefs. A possible prohibition stands as if it were sure.</summary>
+/// <summary>What may not occur under some beliefs. A possible prohibition stands as if it were sure, unless it rests on a step that only finds something out.</summary>
 internal sealed class Prohibitions
 {
     private readonly Dictionary<Step, List<RecordEffect>> _steps = [];
@@ -22,18 +22,18 @@ internal sealed class Prohibitions
         foreach (var source in network.RecordsWith<Conclusion.ForbidStep>())
         {
             var step = source.Record.Binding.Step(((Conclusion.ForbidStep)source.Effect.Conclusion!).Step);
-            if (beliefs.Given(source.Record, source.Index, step) > Assurance.No) prohibitions.Add(step, source);
+            if (beliefs.Given(source.Record, source.Index, step) > Assurance.No && beliefs.Purposes.Serve(source.Record, step)) prohibitions.Add(step, source);
         }
         foreach (var source in network.RecordsWith<Conclusion.ForbidWork>())
         {
             var forbid = (Conclusion.ForbidWork)source.Effect.Conclusion!;
-            if (beliefs.Available(source.Record, source.Index) > Assurance.No)
+            if (beliefs.Available(source.Record, source.Index) > Assurance.No && beliefs.Purposes.Serve(source.Record))
                 prohibitions.Add(new Step(forbid.Operation, source.Record.Binding.Part(forbid.Slot)), source);
         }
         foreach (var source in network.RecordsWith<Conclusion.ForbidState>())
         {
             var state = ((Conclusion.ForbidState)source.Effect.Conclusion!).State;
-            if (beliefs.Available(source.Record, source.Index) > Assurance.No)
+            if (beliefs.Available(source.Record, source.Index) > Assurance.No && beliefs.Purposes.Serve(source.Record))
                 prohibitions._states.Add((new GroundState(source.Record.Binding.Part(state.Slot), state.Aspect, state.States), source));
         }
         return prohibitions;

@@ -20,13 +20,14 @@ internal static class QuestionWriter
         _ => "",
     };
 
-    /// <summary>The step that finds a fact out, where it takes work whose needs do not hold now and inference has seen it.</summary>
+    /// <summary>The step that finds a fact out, where it is done anyway, or takes work whose needs do not hold now and inference has seen it.</summary>
     public static Step? CheckFor(BeliefState beliefs, Reading reading)
     {
         if (reading is not Reading.OfFact { Key: var key } || key.Fact.FindOperation is not { } name) return null;
         if (!beliefs.Network.Result.Rules.Vocabulary.Operations.TryGetValue(name, out var operation)) return null;
         var step = new Step(operation, key.Part);
         if (!beliefs.Network.AtomsOf<Atom.Occurs>().Any(atom => atom.Step.Equals(step))) return null;
+        if (Requirements.IsDue(beliefs, new Atom.Occurs(step))) return step;
         var situation = beliefs.Network.Result.Situation;
         foreach (var source in beliefs.Network.RecordsAbout(step))
         {

@@ -13,21 +13,28 @@ namespace ProcedureRules.Planning;
 internal sealed class Questioner
 {
     private readonly BeliefState _beliefs;
+    private readonly Func<Record, bool> _counts;
     private readonly Openness _openness;
     private readonly Settling _settling;
     private readonly Dictionary<Reading, Inquiry> _inquiries = [];
 
-    private Questioner(BeliefState beliefs)
+    private Questioner(BeliefState beliefs, Func<Record, bool> counts)
     {
-        _beliefs = beliefs;
+        (_beliefs, _counts) = (beliefs, counts);
         _openness = new Openness(beliefs);
         _settling = new Settling(beliefs);
     }
 
-    /// <summary>What is asked for some steps and choices.</summary>
-    public static IReadOnlyList<Inquiry> Ask(BeliefState beliefs, IEnumerable<Step> steps, ChoiceBook book, IReadOnlyList<RecordEffect> held)
+    /// <summary>What is asked for the steps of a plan and its choices.</summary>
+    public static IReadOnlyList<Inquiry> Ask(BeliefState beliefs, IReadOnlyList<Step> steps, ChoiceBook book, IReadOnlyList<RecordEffect> held) =>
+        Ask(new Questioner(beliefs, new Together(steps).Has), steps, book, held);
+
+    /// <summary>What is asked before it is settled which steps come in with the moments of a plan.</summary>
+    public static IReadOnlyList<Inquiry> AskBefore(BeliefState beliefs, IEnumerable<Step> steps, ChoiceBook book, IReadOnlyList<RecordEffect> held) =>
+        Ask(new Questioner(beliefs, record => beliefs.Purposes.Serve(record)), steps, book, held);
+
+    private static IReadOnlyList<Inquiry> Ask(Questioner questioner, IEnumerable<Step> steps, ChoiceBook book, IReadOnlyList<RecordEffect> held)
     {
-        var questioner = new Questioner(beliefs);
         foreach (var step in steps) questioner.AskOf(step);
         questioner.AskOfChoices(book);
         questioner.AskOfHeld(held);
@@ -49,7 +56,7 @@ internal sealed class Questioner
         foreach (var source in _beliefs.Network.RecordsAbout(step))
         {
             var (record, index) = (source.Record, source.Index);
-            if (_beliefs.Given(record, index, step) == Assurance.No) continue;
+            if (!_counts(record) || _beliefs.Given(record, index, step) == Assurance.No) continue;
             switch (source.Effect.Conclusion)
             {
                 case Conclusion.Figure figure when IsAbout(record, figure.Step, step):

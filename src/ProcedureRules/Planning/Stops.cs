@@ -18,12 +18,10 @@ internal static class Stops
 
     private static IEnumerable<RecordEffect> Standing(BeliefState beliefs, Step? check)
     {
-        Purposes? purposes = null;
+        var purposes = check is null ? beliefs.Purposes : beliefs.PurposesWith(check);
         foreach (var source in beliefs.Network.RecordsWith<Conclusion.Stop>())
         {
-            if (beliefs.Available(source.Record, source.Index) == Assurance.No) continue;
-            if (source.Record.Premises.OfType<Atom.Occurs>().Any() && !(purposes ??= Purposes.Under(beliefs, check)).Serve(source.Record)) continue;
-            yield return source;
+            if (beliefs.Available(source.Record, source.Index) > Assurance.No && purposes.Serve(source.Record)) yield return source;
         }
     }
 

@@ -25,6 +25,7 @@ public class StopTests
           lower: {on: vehicle, text: "Lower the {it}", time: 5 min}
           look_from_below: {on: pump, text: "Look at the {it} from below", place: under, time: 2 min, phase: check, needs: [ vehicle.height is raised ]}
           look_behind: {on: pump, text: "Look behind the {it}", place: bay, time: 2 min, phase: check, needs: [ pump.place is removed ]}
+          warm: {on: pump, text: "Warm the {it}", place: bay, time: 10 min}
           take_off: {on: pump, text: "Take off the {it}", change: {place: fitted -> removed}, undo: put_on, place: bay, time: 10 min}
           put_on: {on: pump, text: "Put on the {it}", time: 10 min}
         jobs:
@@ -32,6 +33,9 @@ public class StopTests
         rules:
           - {rule: unsound points, for: {s: step}, when: [ s leaves vehicle.height ground, vehicle.points_sound is no ], then: [ {stop: "The lifting points do not carry the vehicle."} ], because: It would fall., basis: none}
           - {rule: worn, for: {s: step}, when: [ s does take_off, pump.worn is yes ], then: [ {caution: "It comes apart."} ], because: It is worn., basis: none}
+          - {rule: warm first, for: {s: step}, when: [ s does take_off ], then: [ {do: warm(pump), before: s} ], because: It sticks., basis: none}
+          - {rule: nothing warm from below, for: {s: step, r: step}, when: [ s leaves vehicle.height ground, r does warm, vehicle.points_sound is no ], then: [ {forbid: r} ], because: Warm air rises., basis: none}
+          - {rule: seen from below, for: {s: step, r: step}, when: [ s does look_from_below, r does put_on ], then: [ {detail: "Look at it once more.", at: r} ], because: It was seen., basis: none}
           - {rule: cracked, for: {s: step}, when: [ s does take_off, pump.cracked is yes ], then: [ {stop: "A cracked pump is not fitted again.", if_unknown: hold} ], because: It is cracked., basis: none}
         """;
 
@@ -50,7 +54,20 @@ public class StopTests
     {
         var plan = Plan("vehicle.points_sound=yes");
         Assert.Contains(plan.Steps, step => step.Step.Operation.Name == "look_from_below");
+        Assert.Contains(plan.Steps, step => step.Detail.Any(line => line.ToString() == "Look at it once more."));
     }
+
+    [Fact]
+    public void WhatGoesWithAStep_BecauseOfAnotherThatIsNotInThePlan_IsNotThere()
+    {
+        var plan = Plan("pump.worn=no");
+        Assert.DoesNotContain(plan.Steps, step => step.Step.Operation.Name == "look_from_below");
+        Assert.DoesNotContain(plan.Steps, step => step.Detail.Any(line => line.ToString() == "Look at it once more."));
+    }
+
+    [Fact]
+    public void Prohibition_ThatRestsOnAStepThatOnlyFindsSomethingOut_ForbidsNothing() =>
+        Assert.Contains(Plan("vehicle.points_sound=no").Steps, step => step.Step.Operation.Name == "warm");
 
     [Fact]
     public void Stop_ThatMayBeAndHolds_LeavesThePlanUpToTheCheck()
