@@ -12,10 +12,11 @@ internal static class Faults
     {
         var faults = new List<Fault>();
         var network = beliefs.Network;
-        foreach (var source in network.RecordsWith<Conclusion.Stop>())
+        foreach (var source in Stops.Binding(beliefs))
         {
+            // Whether a step has a purpose of its own may hang on what is still to be chosen.
             var level = beliefs.Available(source.Record, source.Index);
-            if (level == Assurance.No || unsettled?.IsSettled(level, source.Record) == false) continue;
+            if (unsettled is not null && (source.Record.Premises.Any(premise => premise is Atom.Occurs) || !unsettled.IsSettled(level, source.Record))) continue;
             var stop = (Conclusion.Stop)source.Effect.Conclusion!;
             faults.Add(new Fault(new Wording(stop.Text, beliefs, source.Record.Binding), level == Assurance.Sure, source.Record));
         }
