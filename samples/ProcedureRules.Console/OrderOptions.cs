@@ -14,11 +14,19 @@ internal sealed class OrderOptions
         AllowMultipleArgumentsPerToken = false,
     };
 
+    private readonly Option<string[]> _choose = new("--choose")
+    {
+        Description = "fix a way, with the ids that the plan prints beside the ways; may be repeated",
+        HelpName = "CHOICE=WAY",
+        AllowMultipleArgumentsPerToken = false,
+    };
+
     public void AddTo(Command command)
     {
         command.Add(_vehicle);
         command.Add(_rules);
         command.Add(_set);
+        command.Add(_choose);
     }
 
     /// <summary>Loads the packs and opens the order; on a mistake writes it and gives the exit code instead.</summary>
@@ -33,7 +41,7 @@ internal sealed class OrderOptions
         console.Write(opened.Diagnostics);
         if (opened.Session is not { } session) return null;
 
-        var mistakes = (parsed.GetValue(_set) ?? []).SelectMany(session.State).ToList();
+        var mistakes = (parsed.GetValue(_set) ?? []).SelectMany(session.State).Concat((parsed.GetValue(_choose) ?? []).SelectMany(session.Choose)).ToList();
         console.Write(mistakes);
         if (mistakes.Any(mistake => mistake.Severity == Diagnostics.Severity.Error)) return null;
 

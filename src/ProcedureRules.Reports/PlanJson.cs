@@ -49,6 +49,7 @@ public static class PlanJson
             });
             Array(json, "holds", plan.Holds, hold => Hold(json, hold, units));
             Array(json, "choices", plan.Choices, choice => Choice(json, choice, units));
+            if (plan.ChoicesBound is { } bound) json.WriteNumber("choicesBoundMinutes", InMinutes(bound.Low));
             Array(json, "supplies", plan.Supplies, item => Item(json, item, units));
             Array(json, "tools", plan.Tools, item => Item(json, item, units));
             Array(json, "offers", plan.Offers, item => Item(json, item, units));
@@ -150,10 +151,13 @@ public static class PlanJson
 
     private static void Choice(Utf8JsonWriter json, PlanChoice choice, UnitSystem units)
     {
+        json.WriteString("id", choice.Id);
         json.WriteString("text", choice.Text.In(units));
+        json.WriteBoolean("fixed", choice.IsFixed);
         json.WriteString("taken", choice.Ways[choice.Taken].Text.In(units));
         Array(json, "ways", choice.Ways, way =>
         {
+            json.WriteString("id", way.Id);
             json.WriteString("text", way.Text.In(units));
             json.WriteNumber("rank", way.Rank);
             if (way.Labour is { } labour) Minutes(json, "labour", labour);

@@ -94,10 +94,14 @@ public static class PlanText
         // The same way often serves several wants: it is told once.
         foreach (var choice in plan.Choices.DistinctBy(choice => choice.Ways[choice.Taken].Text.In(units)))
         {
-            writer.Write("  ", $"{choice.Text.In(units)}: {choice.Ways[choice.Taken].Text.In(units)}");
+            writer.Write("  ", $"{choice.Text.In(units)}: {choice.Ways[choice.Taken].Text.In(units)}{(choice.IsFixed ? " (fixed by you)" : "")}");
             foreach (var way in choice.Ways)
                 if (way.WhyNot is { } whyNot) writer.Write("      not: ", $"{way.Text.In(units)} ({whyNot.In(units)})", Tone.Quiet);
+            var others = choice.Ways.Where(way => way.Labour is not null && way.WhyNot is not null).Select(way => way.Id).ToList();
+            if (others.Count > 0) writer.Write("      ", $"Another way: --choose {choice.Id}={string.Join(" or ", others)}", Tone.Quiet);
         }
+        if (plan.ChoicesBound is { } bound)
+            writer.Write("  ", $"The best ways found within the bounds of the search; no others take less than {bound.ToDisplay(units)} of likely labour.", Tone.Care);
     }
 
     private static void Steps(Plan plan, UnitSystem units, ReportWriter writer)

@@ -20,6 +20,7 @@ public sealed class ProcedureSession
 {
     private readonly InferenceSession _inference;
     private readonly SessionStatements _said;
+    private readonly List<string> _chosen = [];
 
     private ProcedureSession(InferenceSession inference, Situation sheet, BeliefState beliefs)
     {
@@ -69,6 +70,26 @@ public sealed class ProcedureSession
         return Refresh();
     }
 
+    /// <summary>Fixes a way of a choice: <c>engine.hold=jack_boss</c>, with the ids of the plan. What it costs beside the others the plan then says.</summary>
+    /// <returns>The mistakes in it; an error leaves everything as it was.</returns>
+    public IReadOnlyList<Diagnostic> Choose(string way)
+    {
+        ArgumentNullException.ThrowIfNull(way);
+        var diagnostics = new DiagnosticBag();
+        var taken = ChoiceReader.Read(way, Beliefs.Network, diagnostics);
+        if (taken.Count == 0) return diagnostics.Ordered();
+        _chosen.Add(way);
+        Beliefs = Beliefs.With(taken);
+        return diagnostics.Ordered();
+    }
+
+    /// <summary>Leaves every choice to the planner again.</summary>
+    public void LeaveChoices()
+    {
+        Beliefs = Beliefs.With([.. _chosen.SelectMany(way => ChoiceReader.Read(way, Beliefs.Network, new DiagnosticBag())).OfType<Supposition.Takes>().Select(taken => taken with { Option = null })]);
+        _chosen.Clear();
+    }
+
     /// <summary>Records that a step was done: the states are now as it leaves them, and readings that rest on a state it changed are old.</summary>
     public IReadOnlyList<Diagnostic> Record(PlanStep step)
     {
@@ -95,7 +116,7 @@ public sealed class ProcedureSession
 
         Plan? Alone(JobRequest job) =>
             Infer(new InferenceSession(Beliefs.Network.Result.Rules), Situation with { Jobs = [job] }, new DiagnosticBag()) is { } beliefs
-                ? Planner.Plan(beliefs, cancellation).Plan
+                ? Planner.Plan(Chosen(beliefs), cancellation).Plan
                 : null;
     }
 
@@ -139,5 +160,9 @@ public sealed class ProcedureSession
     private BeliefState? Believe(Situation next, InferenceSession inference, DiagnosticBag diagnostics) =>
         SituationChanges.Between(Situation, next) is { } changes && changes.All(Beliefs.Network.Covers)
             ? Beliefs.With(changes)
-            : Infer(inference, next, diagnostics);
+            : Infer(inference, next, diagnostics) is { } beliefs ? Chosen(beliefs) : null;
+
+    // In another network a choice that no longer comes up is not missed.
+    private BeliefState Chosen(BeliefState beliefs) =>
+        _chosen.Count == 0 ? beliefs : beliefs.With([.. _chosen.SelectMany(way => ChoiceReader.Read(way, beliefs.Network, new DiagnosticBag()))]);
 }

@@ -33,6 +33,25 @@ internal static partial class Messages
         "Take a choice by hand, or rank the options.",
         "# a great many one_of of equal rank, most of them forbidden");
 
+    private static readonly DiagnosticCode UnknownChoiceCode = Declare(
+        "PR0706",
+        "A choice or a way that is not there",
+        "Write CHOICE=WAY with the ids that the plan prints beside the ways.",
+        "--choose engine.hodl=jack_boss");
+
+    public static Diagnostic ChoiceForm(SourceSpan span, string text) =>
+        UnknownChoiceCode.At(span, $"{Quote(text)} does not say which way is taken; write CHOICE=WAY, as the plan prints them");
+
+    public static Diagnostic UnknownChoice(SourceSpan span, string name, IEnumerable<string> known) =>
+        Misspelt(UnknownChoiceCode, span, $"nothing is chosen here by the name of {Quote(name)}", name, known);
+
+    public static Diagnostic UnknownWay(SourceSpan span, string choice, string name, IEnumerable<string> known)
+    {
+        var ways = known.ToList();
+        var diagnostic = Misspelt(UnknownChoiceCode, span, $"{Quote(choice)} has no way {Quote(name)}", name, ways);
+        return diagnostic.Suggestion is null ? diagnostic.Note($"the ways are {Either(ways)}") : diagnostic;
+    }
+
     public static Diagnostic OrderRing(SourceSpan span, IEnumerable<string> steps) =>
         OrderRingCode.At(span, $"each of these steps is to come before the next, and the last before the first: {Either(steps).Replace(" or ", " and ", StringComparison.Ordinal)}");
 

@@ -10,7 +10,8 @@ namespace ProcedureRules.Planning;
 /// <param name="Rank">Its rank; lower comes first.</param>
 /// <param name="Records">The records that rest on it.</param>
 /// <param name="Option">The option as written, for a <c>one_of</c>.</param>
-internal sealed record ChoiceOption(int Index, int Rank, IReadOnlyList<Record> Records, Option? Option)
+/// <param name="Reads">The nodes that its <c>if</c> reads.</param>
+internal sealed record ChoiceOption(int Index, int Rank, IReadOnlyList<Record> Records, Option? Option, IReadOnlyList<int> Reads)
 {
     /// <summary>Whether it is open, by its <c>if</c>.</summary>
     public Truth IsOpen(BeliefState beliefs, Binding? binding) =>

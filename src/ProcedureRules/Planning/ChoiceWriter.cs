@@ -9,6 +9,8 @@ namespace ProcedureRules.Planning;
 /// <summary>Writes down the choices made, with what each way not taken would have cost or why it is not open.</summary>
 internal sealed class ChoiceWriter(Decision decision, ChoiceBook book, PlannerOptions options, Reasons reasons, CancellationToken cancellation)
 {
+    private const int MostHypotheses = 400;
+    private const int MostTried = 16;
     private readonly BeliefState _beliefs = decision.Beliefs;
 
     public IReadOnlyList<PlanChoice> Write(IReadOnlyList<Occurrence> occurrences)
@@ -28,34 +30,69 @@ internal sealed class ChoiceWriter(Decision decision, ChoiceBook book, PlannerOp
             .Where(support => _beliefs.Available(support.Record, support.Index) > Assurance.No)
             .OrderBy(support => RecordName.Of(support.Record), StringComparer.Ordinal)
             .Select(support => reasons.Of(support.Record)).Take(3).ToList();
+        var isFixed = decision.Root.Taken(key) is not null;
         return new PlanChoice
         {
             Key = key,
+            Id = ChoiceName.Of(key, book.Keys),
+            IsFixed = isFixed,
             Text = new Wording(Words.Choice(key)),
             Taken = taken,
-            Ways = [.. book.Options(key).Select(option => Write(key, option, book.Options(key)[taken]))],
+            Ways = [.. book.Options(key).Select(option => Write(key, option, book.Options(key)[taken], isFixed))],
             Because = because,
         };
     }
 
-    private PlanChoice.Way Write(ChoiceKey key, ChoiceOption option, ChoiceOption taken)
+    private PlanChoice.Way Write(ChoiceKey key, ChoiceOption option, ChoiceOption taken, bool isFixed)
     {
-        var text = Text(key, option);
-        if (option.Index == taken.Index) return new PlanChoice.Way(text, option.Rank, Labour(decision.Cost), null);
+        var way = new PlanChoice.Way(ChoiceName.Of(option, book.Options(key)), Text(key, option), option.Rank, null, null);
+        if (option.Index == taken.Index) return way with { Labour = decision.Cost.ToQuantity() };
         var binding = (key as ChoiceKey.OfRule)?.Binding;
         var isOpen = option.IsOpen(_beliefs, binding);
         var condition = option.Option?.If is { } test && option.Records.Count > 0 ? Words.Condition(option.Records[0], test) : option.Option?.If?.Text ?? "";
-        if (isOpen == Truth.No) return new PlanChoice.Way(text, option.Rank, null, new Wording($"not open here: it takes {condition}"));
+        if (isOpen == Truth.No) return way with { WhyNot = new Wording($"not open here: it takes {condition}") };
 
-        var there = _beliefs.With([new Supposition.Takes(key, option.Index)]);
+        var there = decision.Root.With([new Supposition.Takes(key, option.Index)]);
         if (isOpen == Truth.Unknown) there = Answered(there, option, binding!);
-        var other = new Chooser(book, options with { MostHypotheses = 64 }, cancellation).From(there).FirstOrDefault();
-        if (other is null) return new PlanChoice.Way(text, option.Rank, null, new Wording("no way on from there"));
-        var labour = Labour(other.Cost);
-        if (isOpen == Truth.Unknown) return new PlanChoice.Way(text, option.Rank, labour, new Wording(units => $"open only if {condition}; the whole job would take {labour.ToDisplay(units)}"));
-        if (other.Faults.Count > 0) return new PlanChoice.Way(text, option.Rank, labour, Why(other.Faults[0], option));
-        return new PlanChoice.Way(text, option.Rank, labour, Compare(option, taken, other.Cost));
+        if (Best(there, key) is not { } other) return way with { WhyNot = new Wording("no way on from there") };
+        if (isOpen == Truth.Yes && other.Faults.Count > 0) return way with { WhyNot = Why(other.Faults[0], option) };
+        var labour = other.Cost.ToQuantity();
+        way = way with { Labour = labour };
+        if (isOpen == Truth.Unknown) return way with { WhyNot = new Wording(units => $"open only if {condition}; the whole job would take {labour.ToDisplay(units)}{Saving(other.Cost, units)}") };
+        return way with { WhyNot = isFixed ? Beside(option, taken, other.Cost) : Compare(option, taken, other) };
     }
+
+    // The best that can be had with a way taken; what else was decided is decided anew, but not so that the choice no longer comes up.
+    private Decision? Best(BeliefState there, ChoiceKey key)
+    {
+        Decision? first = null;
+        foreach (var other in new Chooser(book, options with { MostHypotheses = MostHypotheses }, cancellation).From(there).Take(MostTried))
+        {
+            if (other.Taken.Any(taken => taken.Key.Equals(key))) return other;
+            first ??= other;
+        }
+
+        return first;
+    }
+
+    private string Saving(Cost other, UnitSystem units) =>
+        other.CompareTo(decision.Cost) < 0 && Minutes(decision.Cost, other) is { Low: > 0 } saved ? $", about {saved.ToDisplay(units)} less" : "";
+
+    // Of a choice that the technician fixed each other way says what it would save or cost more.
+    private Wording Beside(ChoiceOption option, ChoiceOption taken, Cost other)
+    {
+        var (mine, theirs) = (decision.Cost.ToQuantity(), other.ToQuantity());
+        var rank = option.Rank < taken.Rank ? "ranks before the way fixed; " : option.Rank > taken.Rank ? "ranks behind the way fixed; " : "";
+        return new Wording(units =>
+        {
+            var difference = Minutes(decision.Cost, other);
+            var words = difference.Low == 0 ? "as much likely labour" : $"about {difference.ToDisplay(units)} {(other.Twice < decision.Cost.Twice ? "less" : "more")}";
+            return $"{rank}the whole job would take {theirs.ToDisplay(units)} against {mine.ToDisplay(units)}: {words}";
+        });
+    }
+
+    // To the minute: nobody estimates labour finer.
+    private static Quantity Minutes(Cost one, Cost other) => Quantity.Point(60 * Math.Round(Math.Abs(one.Likely - other.Likely) / 60), Dimension.Duration);
 
     // A way that is forbidden itself says only why; one that leads to something forbidden says what that is.
     private Wording Why(Fault fault, ChoiceOption option)
@@ -74,12 +111,14 @@ internal sealed class ChoiceWriter(Decision decision, ChoiceBook book, PlannerOp
         return beliefs;
     }
 
-    private Wording Compare(ChoiceOption option, ChoiceOption taken, Cost other)
+    private Wording Compare(ChoiceOption option, ChoiceOption taken, Decision other)
     {
         if (option.Rank > taken.Rank) return new Wording("ranks behind the way taken");
+        if (other.Key.Waiting > decision.Key.Waiting) return new Wording("leads to a choice of which no way is known to be open");
+        if (DecisionKey.CompareRanks(other.Key, decision.Key) > 0) return new Wording("leads to other ways that rank behind");
         if (option.Rank < taken.Rank) return new Wording("leads to steps that cannot be put in order");
-        var (mine, theirs) = (Labour(decision.Cost), Labour(other));
-        return decision.Cost.CompareTo(other) switch
+        var (mine, theirs) = (decision.Cost.ToQuantity(), other.Cost.ToQuantity());
+        return decision.Cost.CompareTo(other.Cost) switch
         {
             0 => new Wording("takes as long; the first in the packs is taken"),
             < 0 when mine.High > theirs.Low => new Wording(units => $"the whole job would likely take longer: {theirs.ToDisplay(units)} against {mine.ToDisplay(units)}, which overlap"),
@@ -94,6 +133,4 @@ internal sealed class ChoiceWriter(Decision decision, ChoiceBook book, PlannerOp
         var step = option.Records.SelectMany(record => record.Effects).Select(effect => effect.Atom).OfType<Atom.Occurs>().FirstOrDefault()?.Step;
         return step is null ? new Wording("another way") : Words.Instruction(_beliefs, step);
     }
-
-    private static Quantity Labour(Cost cost) => Quantity.Between(Math.Min(cost.Least, cost.Most), cost.Most, Dimension.Duration);
 }

@@ -5,100 +5,181 @@ using ProcedureRules.Logic;
 namespace ProcedureRules.Planning;
 
 /// <summary>
-/// Decides what is open: by rank, then by likely labour of the whole job, then by its upper end, then in pack order. Complete sets of choices
-/// come lazily, the best first: a rank is gone into only when every way of a lower one has failed.
+/// Decides what is open, by branch and bound: complete sets of choices come lazily, the best first (see <see cref="DecisionKey"/>). What only a
+/// moment of the plan would ask for is decided last, each by itself, and never at the cost of what has to be done.
 /// </summary>
 internal sealed class Chooser(ChoiceBook book, PlannerOptions options, CancellationToken cancellation)
 {
-    private int _left = options.MostHypotheses;
+    private readonly ChoiceBounds _bounds = new(book);
+    private readonly List<Decision> _faulty = [];
+    private readonly bool[] _isFixed = new bool[book.Keys.Count];
+    private PriorityQueue<ChoiceNode, ChoiceTurn> _queue = new(ChoiceTurn.BestFirst);
+    private BeliefState? _root;
+    private DecisionKey? _bound;
+    private int _spent;
+    private int _turns;
 
-    /// <summary>Complete sets of choices, the best first; unusable ones are among them, with their faults.</summary>
-    public IEnumerable<Decision> From(BeliefState beliefs) => Decide(beliefs, [], []);
-
-    private IEnumerable<Decision> Decide(BeliefState beliefs, IReadOnlyList<(ChoiceKey, int)> taken, IReadOnlyList<ChoiceKey> undecided)
+    /// <summary>Complete sets of choices, the best first; behind them those that cannot be used, with their faults.</summary>
+    public IEnumerable<Decision> From(BeliefState beliefs)
     {
-        cancellation.ThrowIfCancellationRequested();
-        var key = Next(beliefs, undecided);
-        if (key is null)
+        _root = beliefs;
+        var ways = new int[book.Keys.Count];
+        for (var i = 0; i < ways.Length; i++)
         {
-            yield return new Decision(beliefs, taken, undecided, Cost.Under(beliefs), [.. Faults.Of(beliefs), .. undecided.Select(open => NoWayLeft(beliefs, open)).OfType<Fault>()]);
-            yield break;
+            ways[i] = beliefs.Taken(book.Keys[i]) ?? ChoiceNode.Open;
+            _isFixed[i] = ways[i] != ChoiceNode.Open;
         }
-        var binding = (key as ChoiceKey.OfRule)?.Binding;
-        var open = book.Options(key).Where(option => option.IsOpen(beliefs, binding) == Truth.Yes).ToList();
-        var count = 0;
-        foreach (var rank in open.GroupBy(option => option.Rank).OrderBy(group => group.Key))
+
+        Enqueue(_bounds.Node(beliefs, ways, new ChoiceGain?[ways.Length]));
+        return Search().Concat(_faulty.OrderBy(decision => decision.Key));
+    }
+
+    private IEnumerable<Decision> Search()
+    {
+        var hurried = new List<Decision>();
+        while (_queue.TryDequeue(out var node, out _))
         {
-            var ways = rank.AsEnumerable();
-            if (_left <= 0) ways = ways.Take(1);
-            var branches = ways.Select(option => Decide(Take(beliefs, key, option.Index), [.. taken, (key, option.Index)], undecided)).ToList();
-            foreach (var decision in Merge(branches))
+            cancellation.ThrowIfCancellationRequested();
+            if (_bound is null && _spent >= options.MostHypotheses) Hurry(node);
+            if (_bound is not null && IsOver(hurried.Count)) break;
+            if (_bound is null && LookAhead(node) is { } ahead)
             {
-                count += decision.Faults.Count == 0 ? 1 : 0;
-                yield return decision;
+                Enqueue(ahead);
+                continue;
             }
+            if (Next(node) is { } choice)
+            {
+                Branch(node, choice);
+                continue;
+            }
+            if (Finish(node) is not { } decision) continue;
+            if (decision.Faults.Count > 0) _faulty.Add(decision);
+            else if (_bound is null) yield return decision;
+            else hurried.Add(decision);
         }
 
-        // A choice that only some moment of the plan would open need not be made; one without any open way waits for an answer.
-        var mayStay = beliefs.Required(new Atom.Open(key)) < Assurance.Provisional || open.Count == 0;
-        if (count == 0 && mayStay)
-            foreach (var decision in Decide(beliefs, taken, [.. undecided, key])) yield return decision;
+        foreach (var decision in hurried.OrderBy(decision => decision.Key)) yield return decision;
     }
 
-    // A required choice none of whose ways is open, nor can turn out to be.
-    private Fault? NoWayLeft(BeliefState beliefs, ChoiceKey key)
+    // From here on the deepest goes first: some complete sets, and what none can come below.
+    private void Hurry(ChoiceNode best)
     {
-        var open = new Atom.Open(key);
-        var level = beliefs.Required(open);
+        _bound = best.Bound;
+        var rest = _queue.UnorderedItems.Select(entry => (entry.Element, entry.Priority)).ToList();
+        _queue = new PriorityQueue<ChoiceNode, ChoiceTurn>(rest, ChoiceTurn.DeepestFirst);
+    }
+
+    private bool IsOver(int found) => _spent >= options.MostHypotheses + (found > 0 ? options.MostHypotheses / 4 : 3 * options.MostHypotheses);
+
+    // The node with what the ways of choices that have to be made would make sure; null where all of them have been looked at.
+    private ChoiceNode? LookAhead(ChoiceNode node)
+    {
+        ChoiceGain?[]? gains = null;
+        (long, long)[]? sure = null;
+        for (var i = 0; i < book.Keys.Count; i++)
+        {
+            if (node.Ways[i] != ChoiceNode.Open || node.Gains[i] is not null || !_bounds.HasToBeMade(node, i)) continue;
+            gains ??= [.. node.Gains];
+            sure ??= book.Labour.Sure(node.Beliefs, node.Unsettled);
+            var ways = new List<(int, IReadOnlyList<(int, long, long)>)>();
+            foreach (var option in _bounds.MayBeGone(node, i))
+                if (Taken(node, i, option.Index) is { } child)
+                    ways.Add((option.Index, ChoiceGain.Between(sure, book.Labour.Sure(child.Beliefs, child.Unsettled))));
+            gains[i] = new ChoiceGain(ways);
+        }
+
+        return gains is null ? null : _bounds.WithBound(node with { Gains = gains });
+    }
+
+    // What has to be made comes first, the one with the fewest ways; then what may have to be; then what only a moment may ask for.
+    private int? Next(ChoiceNode node)
+    {
+        var (best, bestTurn) = ((int?)null, (int.MaxValue, int.MaxValue));
+        for (var i = 0; i < book.Keys.Count; i++)
+        {
+            if (node.Ways[i] != ChoiceNode.Open) continue;
+            var open = new Atom.Open(book.Keys[i]);
+            if (node.Beliefs.Available(open) < Assurance.Provisional) continue;
+            var turn = _bounds.HasToBeMade(node, i) ? (0, _bounds.MayBeGone(node, i).Count())
+                : node.Beliefs.Required(open) >= Assurance.Provisional ? (1, 0)
+                : (2, 0);
+            if (turn.CompareTo(bestTurn) < 0) (best, bestTurn) = (i, turn);
+        }
+
+        return best;
+    }
+
+    private void Branch(ChoiceNode node, int choice)
+    {
+        var key = book.Keys[choice];
         var binding = (key as ChoiceKey.OfRule)?.Binding;
-        if (level < Assurance.Provisional || book.Options(key).Any(option => option.IsOpen(beliefs, binding) != Truth.No)) return null;
-        var source = beliefs.Network.RecordsSupporting(open)[0];
-        return new Fault(new Wording($"no way is left for {Words.Choice(key)}"), level >= Assurance.Protective, source.Record, open);
+        var hasToBeMade = _bounds.HasToBeMade(node, choice);
+        var children = _bounds.MayBeGone(node, choice).Select(option => (Option: option, Node: Taken(node, choice, option.Index))).Where(child => child.Node is not null);
+        if (!hasToBeMade)
+            children = children.OrderBy(child => child.Option.Rank).ThenBy(child => book.Labour.Of(child.Node!.Beliefs).Drawn);
+        foreach (var child in children.ToList()) Enqueue(child.Node!);
+
+        // A choice that need not be made may stay open; one without any open way waits for an answer.
+        if (!hasToBeMade || book.Options(key).All(option => option.IsOpen(node.Beliefs, binding) != Truth.Yes))
+            Enqueue(_bounds.Node(node.Beliefs, node.With(choice, ChoiceNode.None), node.Gains));
     }
 
-    // What is required is decided before what a moment may ask for.
-    private ChoiceKey? Next(BeliefState beliefs, IReadOnlyList<ChoiceKey> undecided)
+    // The node with a way taken; null where something stands against it that no further choice takes away.
+    private ChoiceNode? Taken(ChoiceNode node, int choice, int way)
     {
-        ChoiceKey? drawn = null;
-        foreach (var key in book.Keys)
+        _spent++;
+        var child = _bounds.Node(node.Beliefs.With([new Supposition.Takes(book.Keys[choice], way)]), node.With(choice, way), node.Gains);
+        var faults = Faults.Of(child.Beliefs, child.Unsettled);
+        if (faults.Count == 0) return child;
+        _faulty.Add(Decide(child, faults));
+        return null;
+    }
+
+    // A complete set of choices; null where a way taken turned out not to be open, or a choice left open to have an open way.
+    private Decision? Finish(ChoiceNode node)
+    {
+        var faults = new List<Fault>();
+        for (var i = 0; i < book.Keys.Count; i++)
         {
-            if (beliefs.Taken(key) is not null || undecided.Contains(key)) continue;
+            var (key, way) = (book.Keys[i], node.Ways[i]);
+            var binding = (key as ChoiceKey.OfRule)?.Binding;
             var open = new Atom.Open(key);
-            if (beliefs.Required(open) >= Assurance.Provisional) return key;
-            if (drawn is null && beliefs.Available(open) >= Assurance.Provisional) drawn = key;
+            var level = node.Beliefs.Required(open);
+            if (way == ChoiceNode.Open) continue;
+            if (_isFixed[i])
+            {
+                if (level >= Assurance.Provisional && book.Options(key)[way].IsOpen(node.Beliefs, binding) == Truth.No)
+                    faults.Add(new Fault(new Wording($"the way fixed is not open for {Words.Choice(key)}"), level >= Assurance.Protective, node.Beliefs.Network.RecordsSupporting(open)[0].Record, open));
+                continue;
+            }
+            if (way != ChoiceNode.None)
+            {
+                if (node.Beliefs.Available(open) < Assurance.Provisional || book.Options(key)[way].IsOpen(node.Beliefs, binding) != Truth.Yes) return null;
+                continue;
+            }
+            if (level < Assurance.Provisional) continue;
+            var truths = book.Options(key).Select(option => option.IsOpen(node.Beliefs, binding)).ToList();
+            if (truths.Contains(Truth.Yes)) return null;
+            if (truths.TrueForAll(truth => truth == Truth.No))
+                faults.Add(new Fault(new Wording($"no way is left for {Words.Choice(key)}"), level >= Assurance.Protective, node.Beliefs.Network.RecordsSupporting(open)[0].Record, open));
         }
-        return drawn;
+
+        return Decide(node, [.. Faults.Of(node.Beliefs), .. faults]);
     }
 
-    private BeliefState Take(BeliefState beliefs, ChoiceKey key, int option)
+    private Decision Decide(ChoiceNode node, IReadOnlyList<Fault> faults)
     {
-        _left--;
-        return beliefs.With([new Supposition.Takes(key, option)]);
+        var live = Enumerable.Range(0, book.Keys.Count).Where(i => node.Beliefs.Available(new Atom.Open(book.Keys[i])) >= Assurance.Provisional).ToList();
+        return new Decision(
+            node.Beliefs,
+            [.. live.Where(i => node.Ways[i] >= 0).Select(i => (book.Keys[i], node.Ways[i]))],
+            [.. live.Where(i => node.Ways[i] == ChoiceNode.None).Select(i => book.Keys[i])],
+            node.Bound,
+            book.Labour.Of(node.Beliefs),
+            faults,
+            _root!,
+            _bound is { } bound ? bound.Twice / 2000.0 : null);
     }
 
-    // The cheapest head first; inside a branch its own order stands, since it follows ranks further down.
-    private static IEnumerable<Decision> Merge(List<IEnumerable<Decision>> branches)
-    {
-        if (branches.Count == 1)
-        {
-            foreach (var decision in branches[0]) yield return decision;
-            yield break;
-        }
-        var heads = branches.Select(branch => branch.GetEnumerator()).ToList();
-        heads.RemoveAll(head => !head.MoveNext());
-        while (heads.Count > 0)
-        {
-            var best = heads[0];
-            foreach (var head in heads.Skip(1))
-                if (IsBetter(head.Current, best.Current)) best = head;
-            yield return best.Current;
-            if (!best.MoveNext()) heads.Remove(best);
-        }
-    }
-
-    private static bool IsBetter(Decision one, Decision other)
-    {
-        var usable = (one.Faults.Count == 0, other.Faults.Count == 0);
-        return usable is (true, false) || (usable is not (false, true) && one.Cost.CompareTo(other.Cost) < 0);
-    }
+    private void Enqueue(ChoiceNode node) => _queue.Enqueue(node, new ChoiceTurn(node.Bound, node.Depth, _turns++));
 }

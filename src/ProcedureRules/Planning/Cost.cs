@@ -1,35 +1,27 @@
 using ProcedureRules.Beliefs;
-using ProcedureRules.Inference;
+using ProcedureRules.Quantities;
 
 namespace ProcedureRules.Planning;
 
-/// <summary>Labour of a whole set of steps, in seconds: what is sure at its least, what may be needed too at its most.</summary>
-internal readonly record struct Cost(double Least, double Most, double Drawn) : IComparable<Cost>
+/// <summary>
+/// Labour of a whole set of steps, in milliseconds: what is firm at its least, what may be needed too at its most, and beside it what only a
+/// moment of the plan may ask for. Whole numbers, since sums of them do not depend on the order of their terms.
+/// </summary>
+internal readonly record struct Cost(long Least, long Most, long Drawn) : IComparable<Cost>
 {
-    /// <summary>The likely labour.</summary>
-    public double Likely => (Least + Most) / 2;
+    /// <summary>The likely labour, in seconds.</summary>
+    public double Likely => Twice / 2000.0;
+
+    /// <summary>Twice the likely labour, which is a whole number.</summary>
+    public long Twice => Least + Most;
 
     /// <summary>The cost of what is required under some beliefs; shared work counts once, since a step is one atom.</summary>
-    public static Cost Under(BeliefState beliefs)
-    {
-        double least = 0, most = 0, drawn = 0;
-        foreach (var atom in beliefs.Network.AtomsOf<Atom.Occurs>())
-        {
-            var required = beliefs.Required(atom);
-            var time = atom.Step.Operation.Time;
-            if (required >= Assurance.Protective) least += time.Low;
-            if (required >= Assurance.Provisional) most += time.High;
-            else if (beliefs.Available(atom) >= Assurance.Provisional) drawn += time.High;
-        }
-        return new Cost(least, most, drawn);
-    }
+    public static Cost Under(BeliefState beliefs) => new LabourBook(beliefs.Network).Of(beliefs);
+
+    /// <summary>The labour as a range.</summary>
+    public Quantity ToQuantity() => Quantity.Between(Math.Min(Least, Most) / 1000.0, Most / 1000.0, Dimension.Duration);
 
     /// <inheritdoc/>
     public int CompareTo(Cost other) =>
-        Rounded(Likely) != Rounded(other.Likely) ? Likely.CompareTo(other.Likely)
-        : Rounded(Most) != Rounded(other.Most) ? Most.CompareTo(other.Most)
-        : Rounded(Drawn).CompareTo(Rounded(other.Drawn));
-
-    // Sums depend on the order of their terms in the last digits; a second does not matter.
-    private static double Rounded(double seconds) => Math.Round(seconds);
+        Twice != other.Twice ? Twice.CompareTo(other.Twice) : Most != other.Most ? Most.CompareTo(other.Most) : Drawn.CompareTo(other.Drawn);
 }

@@ -35,6 +35,7 @@ internal sealed class Drafter(Decision decision, ChoiceBook book, PlannerOptions
             TellingChecks = TellingChecks.Of(_beliefs),
             Holds = general,
             Choices = new ChoiceWriter(decision, book, options, _reasons, cancellation).Write(occurrences),
+            ChoicesBound = decision.Bound is { } seconds ? Quantity.Point(seconds, Dimension.Duration) : null,
             Tools = attacher.Tools.ToItems(),
             Supplies = attacher.Supplies.ToItems(),
             Offers = Offers(planSteps),

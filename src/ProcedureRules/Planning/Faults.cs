@@ -7,15 +7,18 @@ namespace ProcedureRules.Planning;
 /// <summary>What stands against a set of beliefs being planned: stops, forbidden steps that are required, demands that no value meets.</summary>
 internal static class Faults
 {
-    public static IReadOnlyList<Fault> Of(BeliefState beliefs)
+    /// <summary>The faults; while choices are open only those that stay whatever is chosen.</summary>
+    public static IReadOnlyList<Fault> Of(BeliefState beliefs, Unsettled? unsettled = null)
     {
         var faults = new List<Fault>();
         var network = beliefs.Network;
         foreach (var source in Stops.Binding(beliefs))
         {
+            // Whether a step has a purpose of its own may hang on what is still to be chosen.
+            var level = beliefs.Available(source.Record, source.Index);
+            if (unsettled is not null && (source.Record.Premises.Any(premise => premise is Atom.Occurs) || !unsettled.IsSettled(level, source.Record))) continue;
             var stop = (Conclusion.Stop)source.Effect.Conclusion!;
-            var isSure = beliefs.Available(source.Record, source.Index) == Assurance.Sure;
-            faults.Add(new Fault(new Wording(stop.Text, beliefs, source.Record.Binding), isSure, source.Record));
+            faults.Add(new Fault(new Wording(stop.Text, beliefs, source.Record.Binding), level == Assurance.Sure, source.Record));
         }
         foreach (var band in beliefs.EmptyBands)
             faults.Add(new Fault(
@@ -24,11 +27,13 @@ internal static class Faults
         var prohibitions = Prohibitions.Under(beliefs);
         foreach (var atom in network.AtomsOf<Atom.Occurs>())
         {
-            if (beliefs.Required(atom) < Assurance.Provisional || prohibitions.Of(atom.Step) is not { } source) continue;
+            var required = beliefs.Required(atom);
+            if (required < Assurance.Provisional || prohibitions.Of(atom.Step) is not { } source) continue;
             var level = beliefs.Given(source.Record, source.Index, atom.Step);
+            if (unsettled is not null && !(unsettled.IsSettled(required, network.Graph.Nodes.Of(atom)) && unsettled.IsSettled(level, source.Record))) continue;
             faults.Add(new Fault(
                 new Wording(units => $"\"{Words.Instruction(beliefs, atom.Step, units)}\" would be needed and may not be done"),
-                level == Assurance.Sure && beliefs.Required(atom) >= Assurance.Protective, source.Record, atom));
+                level == Assurance.Sure && required >= Assurance.Protective, source.Record, atom));
         }
         return [.. faults.OrderBy(fault => fault.Text.ToString(), StringComparer.Ordinal)];
     }

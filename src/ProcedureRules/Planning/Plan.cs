@@ -42,6 +42,11 @@ public sealed class Plan
     /// <summary>Choices made.</summary>
     public required IReadOnlyList<PlanChoice> Choices { get; init; }
 
+    /// <summary>
+    /// Where the search for the best ways ended early: no ways take less likely labour than this. Null: the ways chosen are the best.
+    /// </summary>
+    public required Quantity? ChoicesBound { get; init; }
+
     /// <summary>Tools.</summary>
     public required IReadOnlyList<PlanItem> Tools { get; init; }
 

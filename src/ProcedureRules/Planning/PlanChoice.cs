@@ -9,6 +9,12 @@ public sealed class PlanChoice
     /// <summary>What is chosen.</summary>
     public required ChoiceKey Key { get; init; }
 
+    /// <summary>The id by which it is fixed: <c>engine.hold</c>.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Whether the technician fixed it.</summary>
+    public required bool IsFixed { get; init; }
+
     /// <summary>What it is for.</summary>
     public required Wording Text { get; init; }
 
@@ -22,9 +28,10 @@ public sealed class PlanChoice
     public required IReadOnlyList<Reason> Because { get; init; }
 
     /// <summary>One way of a choice.</summary>
+    /// <param name="Id">The id by which it is taken.</param>
     /// <param name="Text">The words.</param>
     /// <param name="Rank">Its rank.</param>
-    /// <param name="Labour">Labour of the whole plan with it; null where it is not open.</param>
+    /// <param name="Labour">Labour of the whole plan with it; null where it is not open or may not be gone.</param>
     /// <param name="WhyNot">Why it was not taken; null for the one taken.</param>
-    public sealed record Way(Wording Text, int Rank, Quantity? Labour, Wording? WhyNot);
+    public sealed record Way(string Id, Wording Text, int Rank, Quantity? Labour, Wording? WhyNot);
 }

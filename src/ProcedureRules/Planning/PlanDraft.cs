@@ -17,6 +17,7 @@ internal sealed record PlanDraft
     public IReadOnlyList<PlanStop> Stops { get; init; } = [];
     public IReadOnlyList<PlanHold> Holds { get; init; } = [];
     public IReadOnlyList<PlanChoice> Choices { get; init; } = [];
+    public Quantity? ChoicesBound { get; init; }
     public IReadOnlyList<PlanItem> Tools { get; init; } = [];
     public IReadOnlyList<PlanItem> Supplies { get; init; } = [];
     public IReadOnlyList<PlanItem> Offers { get; init; } = [];

@@ -65,6 +65,7 @@ internal static class PlanValidator
         Stops = draft.Stops,
         Holds = draft.Holds,
         Choices = draft.Choices,
+        ChoicesBound = draft.ChoicesBound,
         Tools = draft.Tools,
         Supplies = draft.Supplies,
         Offers = draft.Offers,

@@ -25,6 +25,9 @@ internal sealed class Slowness(BeliefState beliefs)
         _records.Add(record);
     }
 
+    /// <summary>What a time comes to at least with the factors that are sure.</summary>
+    public double Least(double time) => time * _low;
+
     /// <summary>A time with all factors in it.</summary>
     public Quantity Of(Quantity time) => Quantity.Between(time.Low * _low, time.High * Math.Max(_low, _high), time.Dimension);
 }

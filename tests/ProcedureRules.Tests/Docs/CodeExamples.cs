@@ -38,6 +38,7 @@ internal static class CodeExamples
         ["PR0702"] = (example, bag) => Plan(example, bag, PlannerOptions.Default),
         ["PR0703"] = (_, bag) => Plan("", bag, PlannerOptions.Default with { MostMoments = 2 }),
         ["PR0705"] = (_, bag) => Plan("", bag, PlannerOptions.Default with { MostHypotheses = 0 }),
+        ["PR0706"] = (example, bag) => ChoiceReader.Read(example["--choose ".Length..], BeliefNetwork.Build(Infer("", bag), bag)!, bag),
     };
 
     private static readonly HashSet<string> RuleKeys = ["rule", "for", "when", "then", "because", "basis", "if_unknown"];
