@@ -46,7 +46,7 @@ public class WhyNotTests
         Assert.NotEmpty(answer.Rules);
         Assert.Contains(answer.Rules, rule => rule.Conditions.Any(condition => condition.Holds == Truth.No));
         Assert.Empty(answer.Change);
-        Assert.True(answer.IsSearchedThrough);
+        Assert.NotEqual(ChangeSearch.Unfinished, answer.Search);
     }
 
     [Theory]
