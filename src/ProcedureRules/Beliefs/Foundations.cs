@@ -48,9 +48,19 @@ internal sealed class Foundations(BeliefState beliefs, Func<Record, bool>? admit
     public static Assurance LevelOfPremise(Atom premise, Assurance level) =>
         premise is Atom.Related && level < Assurance.Sure ? Assurance.Held : level;
 
-    /// <summary>Whether a record rests on some steps only, and is not there merely to find something out.</summary>
-    public static bool IsWithin(Record record, IReadOnlySet<Step> steps) => record.Mechanism != Mechanism.Find
-        && record.Premises.All(premise => premise is not Atom.Occurs occurs || steps.Contains(occurs.Step));
+    /// <summary>
+    /// What to look for first where the steps of a plan are known: what rests on them alone and not on one that is there merely to find something
+    /// out; then what rests on them alone; then anything.
+    /// </summary>
+    public static IReadOnlyList<Foundations> InOrder(BeliefState beliefs, IReadOnlySet<Step>? steps) => steps is null ? [new Foundations(beliefs)] :
+    [
+        new Foundations(beliefs, record => record.Mechanism != Mechanism.Find && IsWithin(record, steps)),
+        new Foundations(beliefs, record => IsWithin(record, steps)),
+        new Foundations(beliefs),
+    ];
+
+    /// <summary>Whether a record rests on some steps only.</summary>
+    public static bool IsWithin(Record record, IReadOnlySet<Step> steps) => record.Premises.All(premise => premise is not Atom.Occurs occurs || steps.Contains(occurs.Step));
 
     private bool Admits(Record record) => admits is null || admits(record);
 

@@ -2,7 +2,7 @@ namespace ProcedureRules.Explaining;
 
 /// <summary>An explanation in short.</summary>
 /// <param name="Reasons">What says so directly.</param>
-/// <param name="Facts">The facts that it was concluded from, without those behind the steps that ask for it.</param>
+/// <param name="Facts">The facts that it was directly concluded from.</param>
 /// <param name="For">The steps and jobs that ask for it directly.</param>
 public sealed record WhyShort(IReadOnlyList<WhyNode> Reasons, IReadOnlyList<WhyNode> Facts, IReadOnlyList<WhyNode> For)
 {
@@ -10,8 +10,11 @@ public sealed record WhyShort(IReadOnlyList<WhyNode> Reasons, IReadOnlyList<WhyN
     {
         var (facts, asking) = (new List<WhyNode>(), new List<WhyNode>());
         foreach (var reason in tree.Because) Collect(reason, facts, asking);
-        return new WhyShort([.. tree.Because.Where(IsReason)], Distinct(facts), Distinct(asking));
+        return new WhyShort([.. tree.Because.SelectMany(Direct).Where(IsReason)], Distinct(facts), Distinct(asking));
     }
+
+    // A bond between steps says what is needed; the rule that needs it is below.
+    private static IEnumerable<WhyNode> Direct(WhyNode node) => node.Sort is WhyNodeSort.Want or WhyNodeSort.Item ? [node, .. node.Because] : [node];
 
     private static bool IsReason(WhyNode node) => node.Sort is WhyNodeSort.Rule or WhyNodeSort.Declaration or WhyNodeSort.Want or WhyNodeSort.Item;
 
@@ -19,7 +22,7 @@ public sealed record WhyShort(IReadOnlyList<WhyNode> Reasons, IReadOnlyList<WhyN
     {
         if (node.Sort is WhyNodeSort.Step or WhyNodeSort.Job) asking.Add(node);
         else if (node.Sort is WhyNodeSort.Fact or WhyNodeSort.State) facts.Add(node);
-        if (node.Sort is WhyNodeSort.Step or WhyNodeSort.State) return;
+        if (node.Sort is WhyNodeSort.Step or WhyNodeSort.Fact or WhyNodeSort.State) return;
         foreach (var because in node.Because) Collect(because, facts, asking);
     }
 

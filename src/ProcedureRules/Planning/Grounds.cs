@@ -9,11 +9,10 @@ namespace ProcedureRules.Planning;
 /// <param name="steps">The steps of a plan, on which reasons are to rest where they can; null: any.</param>
 internal sealed class Grounds(BeliefState beliefs, IReadOnlySet<Step>? steps = null)
 {
-    private readonly Foundations _all = new(beliefs);
-    private readonly Foundations? _inPlan = steps is null ? null : new(beliefs, record => Foundations.IsWithin(record, steps));
+    private readonly IReadOnlyList<Foundations> _foundations = Foundations.InOrder(beliefs, steps);
 
     /// <summary>The effects that support an atom without resting on it, the firmest first, then the most direct; whatever the order of inference.</summary>
-    public IEnumerable<RecordEffect> Of(Atom atom) => Ordered(_inPlan?.SupportsOf(atom).ToList() is { Count: > 0 } inPlan ? inPlan : _all.SupportsOf(atom));
+    public IEnumerable<RecordEffect> Of(Atom atom) => Ordered(_foundations.Select(foundations => foundations.SupportsOf(atom).ToList()).FirstOrDefault(supports => supports.Count > 0) ?? []);
 
     private static IEnumerable<RecordEffect> Ordered(IEnumerable<(RecordEffect Effect, Assurance Level, int Round)> supports) => supports
         .OrderByDescending(support => support.Level)
