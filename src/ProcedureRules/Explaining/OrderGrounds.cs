@@ -14,7 +14,7 @@ internal sealed class OrderGrounds
     public OrderGrounds(Plan plan, ItemTrees trees)
     {
         (_plan, _trees) = (plan, trees);
-        _laws = new PlanLaws(plan.Beliefs, plan.Beliefs, [.. plan.Steps.Select(step => step.Step)]);
+        _laws = new PlanLaws(plan.Beliefs, [.. plan.Steps.Select(step => step.Step)]);
         _steps = plan.Steps.ToDictionary(step => step.Id);
     }
 
