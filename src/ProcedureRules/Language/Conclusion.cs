@@ -14,6 +14,12 @@ public abstract record Conclusion
     /// <summary>Where it is written.</summary>
     public SourceSpan Span { get; init; }
 
+    /// <summary>Whether it says the same; where it is written is no part of that.</summary>
+    public virtual bool Equals(Conclusion? other) => other is not null && EqualityContract == other.EqualityContract && IfUnknown == other.IfUnknown;
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(EqualityContract, IfUnknown);
+
     /// <summary>A state before and during a step (or, with <c>Step</c> -1, at the end of the job).</summary>
     public sealed record Need(int Step, StateCondition State) : Conclusion;
 

@@ -11,4 +11,11 @@ public sealed record Pattern(Predicate Predicate, int First, int Second, string 
 {
     /// <summary>Where the condition is written; none for what follows from a declaration.</summary>
     public SourceSpan Span { get; init; }
+
+    /// <summary>Whether it says the same; where it is written is no part of that.</summary>
+    public bool Equals(Pattern? other) =>
+        other is not null && Predicate == other.Predicate && First == other.First && Second == other.Second && Text == other.Text;
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Predicate, First, Second, Text);
 }
