@@ -43,7 +43,7 @@ public static class PlanJson
             });
             json.Array("holds", plan.Holds, hold => Hold(json, hold, units));
             json.Array("choices", plan.Choices, choice => Choice(json, choice, units));
-            if (plan.ChoicesBound is { } bound) json.WriteNumber("choicesBoundMinutes", InMinutes(bound.Low));
+            if (plan.ChoicesBound is { } bound) json.WriteNumber("choicesBoundMinutes", JsonText.Minutes(bound.Low));
             json.Array("supplies", plan.Supplies, item => Item(json, item, units));
             json.Array("tools", plan.Tools, item => Item(json, item, units));
             json.Array("offers", plan.Offers, item => Item(json, item, units));
