@@ -4,8 +4,12 @@ namespace ProcedureRules.Testing;
 
 /// <summary>What scenarios reach of the rules of packs.</summary>
 /// <param name="Rules">Every authored rule and row of a table, in the order of the packs.</param>
+/// <param name="Operations">Every operation, in the order of the packs.</param>
+/// <param name="Facts">Every fact, in the order of the packs.</param>
+/// <param name="Jobs">Every job, in the order of the packs.</param>
 /// <param name="Cases">How many cases were run.</param>
-public sealed record CoverageReport(IReadOnlyList<RuleCoverage> Rules, int Cases)
+public sealed record CoverageReport(
+    IReadOnlyList<RuleCoverage> Rules, IReadOnlyList<OperationCoverage> Operations, IReadOnlyList<FactCoverage> Facts, IReadOnlyList<JobCoverage> Jobs, int Cases)
 {
     /// <summary>How many rules fired in some case.</summary>
     public int Fired => Rules.Count(rule => rule.Fired > 0);
@@ -15,6 +19,12 @@ public sealed record CoverageReport(IReadOnlyList<RuleCoverage> Rules, int Cases
 
     /// <summary>How many of them were seen both to hold and not to.</summary>
     public int Settled => Rules.Sum(rule => rule.Conditions.Count(condition => condition.IsSettledBothWays));
+
+    /// <summary>How many conclusions there are.</summary>
+    public int Conclusions => Rules.Sum(rule => rule.Conclusions.Count);
+
+    /// <summary>How many of them were used.</summary>
+    public int Used => Rules.Sum(rule => rule.Conclusions.Count(conclusion => conclusion.Used > 0));
 
     /// <summary>Runs cases and notes what of the rules they reach.</summary>
     /// <param name="engine">The packs.</param>
@@ -28,7 +38,7 @@ public sealed record CoverageReport(IReadOnlyList<RuleCoverage> Rules, int Cases
         Parallel.ForEach(cases, new ParallelOptions { CancellationToken = cancellation }, one =>
         {
             var sheet = new CoverageSheet();
-            one.Run(outcome => sheet.Note(outcome.Plan.Beliefs), cancellation);
+            one.Run(outcome => sheet.Note(outcome.Plan), cancellation);
             ledger.Add(sheet);
         });
         return ledger.Report(cases.Count);

@@ -15,9 +15,14 @@ public static class CoverageText
         ArgumentNullException.ThrowIfNull(report);
         var writer = new ReportWriter(Math.Max(40, width));
         foreach (var rule in report.Rules) Gaps(rule, writer);
-        writer.Heading("Fired, and conditions seen both to hold and not to");
+        foreach (var operation in report.Operations.Where(operation => operation.Planned == 0)) Gap(operation.Span, $"never planned: {operation.Operation}", writer);
+        foreach (var fact in report.Facts.Where(fact => !fact.IsMet)) Gap(fact.Span, $"never known, never asked: {fact.Fact}", writer);
+        foreach (var job in report.Jobs.Where(job => job.Asked == 0)) Gap(job.Span, $"never asked for: {job.Job}", writer);
+        writer.Heading("Fired, conditions seen both to hold and not to, conclusions used");
         foreach (var pack in report.Rules.GroupBy(rule => rule.Pack)) Sum(pack.Key, [.. pack], writer);
         Sum($"all, over {Messages.Count(report.Cases, "case")}", report.Rules, writer);
+        writer.Write("  ", $"operations planned {Share(report.Operations.Count(operation => operation.Planned > 0), report.Operations.Count)}, facts known or asked "
+            + $"{Share(report.Facts.Count(fact => fact.IsMet), report.Facts.Count)}, jobs {Share(report.Jobs.Count(job => job.Asked > 0), report.Jobs.Count)}");
         return writer.Lines;
     }
 
@@ -25,6 +30,8 @@ public static class CoverageText
     {
         if (rule.Fired == 0) writer.Write($"{rule.Span}: ", $"{(rule.Matched == 0 ? "never matched" : "never fired")}: {rule.Rule}", Tone.Hazard);
         if (rule.Matched == 0) return;
+        if (rule.Fired > 0)
+            foreach (var conclusion in rule.Conclusions.Where(conclusion => conclusion.Used == 0)) Gap(conclusion.Span, $"never used: {conclusion.Text}", writer);
         foreach (var condition in rule.Conditions.Where(condition => !condition.IsSettledBothWays))
         {
             string[] missing = [.. new[] { ("yes", condition.Yes), ("no", condition.No) }.Where(seen => seen.Item2 == 0).Select(seen => seen.Item1)];
@@ -32,10 +39,13 @@ public static class CoverageText
         }
     }
 
+    private static void Gap(SourceSpan span, string text, ReportWriter writer) => writer.Write($"{span}: ", text, Tone.Question);
+
     private static void Sum(string name, IReadOnlyList<RuleCoverage> rules, ReportWriter writer)
     {
         var (conditions, settled) = (rules.Sum(rule => rule.Conditions.Count), rules.Sum(rule => rule.Conditions.Count(condition => condition.IsSettledBothWays)));
-        writer.Write("  ", $"{name}: rules {Share(rules.Count(rule => rule.Fired > 0), rules.Count)}, conditions {Share(settled, conditions)}");
+        var (conclusions, used) = (rules.Sum(rule => rule.Conclusions.Count), rules.Sum(rule => rule.Conclusions.Count(conclusion => conclusion.Used > 0)));
+        writer.Write("  ", $"{name}: rules {Share(rules.Count(rule => rule.Fired > 0), rules.Count)}, conditions {Share(settled, conditions)}, conclusions {Share(used, conclusions)}");
     }
 
     private static string Share(int part, int whole) =>

@@ -10,4 +10,6 @@ namespace ProcedureRules.Testing;
 /// <param name="Fired">In how many cases it concluded something, surely or possibly.</param>
 /// <param name="Sure">In how many cases it surely concluded something.</param>
 /// <param name="Conditions">Its conditions that test.</param>
-public sealed record RuleCoverage(string Pack, string Rule, SourceSpan Span, int Matched, int Fired, int Sure, IReadOnlyList<ConditionCoverage> Conditions);
+/// <param name="Conclusions">What it concludes.</param>
+public sealed record RuleCoverage(
+    string Pack, string Rule, SourceSpan Span, int Matched, int Fired, int Sure, IReadOnlyList<ConditionCoverage> Conditions, IReadOnlyList<ConclusionCoverage> Conclusions);
