@@ -48,8 +48,10 @@ internal sealed class Drafter(Decision decision, ChoiceBook book, PlannerOptions
     /// <summary>The draft of a job that cannot go on: no steps, why, and what is open.</summary>
     public PlanDraft Stopped(IReadOnlyList<Fault> faults)
     {
-        var steps = _beliefs.Network.AtomsOf<Atom.Occurs>().Where(atom => _beliefs.Required(atom) >= Assurance.Provisional).Select(atom => atom.Step)
-            .OrderBy(step => step.Name, StringComparer.Ordinal);
+        // What may perhaps not be done is asked about, too: an answer may open the way.
+        var doubtful = faults.Where(fault => !fault.IsSure).Select(fault => fault.Atom).OfType<Atom.Occurs>();
+        var steps = _beliefs.Network.AtomsOf<Atom.Occurs>().Where(atom => _beliefs.Required(atom) >= Assurance.Provisional)
+            .Concat(doubtful).Select(atom => atom.Step).Distinct().OrderBy(step => step.Name, StringComparer.Ordinal);
         return new PlanDraft
         {
             Situation = _situation,
