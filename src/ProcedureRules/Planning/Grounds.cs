@@ -12,10 +12,12 @@ internal sealed class Grounds(BeliefState beliefs, IReadOnlySet<Step>? steps = n
     private readonly IReadOnlyList<Foundations> _foundations = Foundations.InOrder(beliefs, steps);
 
     /// <summary>The effects that support an atom without resting on it, the firmest first, then the most direct; whatever the order of inference.</summary>
+    /// <remarks>What a step brings about that only would find something out comes after all that the plan holds for sure: that step may never be done.</remarks>
     public IEnumerable<RecordEffect> Of(Atom atom) => Ordered(_foundations.Select(foundations => foundations.SupportsOf(atom).ToList()).FirstOrDefault(supports => supports.Count > 0) ?? []);
 
-    private static IEnumerable<RecordEffect> Ordered(IEnumerable<(RecordEffect Effect, Assurance Level, int Round)> supports) => supports
-        .OrderByDescending(support => support.Level)
+    private IEnumerable<RecordEffect> Ordered(IEnumerable<(RecordEffect Effect, Assurance Level, int Round)> supports) => supports
+        .OrderByDescending(support => beliefs.Required(support.Effect.Record, support.Effect.Index) >= Assurance.Provisional)
+        .ThenByDescending(support => support.Level)
         .ThenBy(support => support.Round)
         .ThenBy(support => RecordName.Of(support.Effect.Record), StringComparer.Ordinal)
         .Select(support => support.Effect);
