@@ -16,7 +16,7 @@ public static class WhyJson
         return JsonText.Object(json => json.Array("answers", answers, answer =>
         {
             Entry(json, answer.Item, units);
-            var told = answer.Short;
+            var told = answer.InShort;
             json.WriteStartObject("short");
             json.Texts("reasons", told.Reasons.Select(reason => reason.Text.In(units)));
             json.Texts("facts", told.Facts.Select(fact => fact.Text.In(units)));

@@ -34,7 +34,7 @@ public static class WhyText
         var writer = new ReportWriter(Math.Max(40, width));
         foreach (var answer in answers)
         {
-            var told = answer.Short;
+            var told = answer.InShort;
             writer.Blank();
             writer.Write("", answer.Item.Text.In(units), Tone.Heading);
             foreach (var reason in told.Reasons) writer.Write("  because: ", Sentence(reason, units));

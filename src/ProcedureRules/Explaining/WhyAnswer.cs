@@ -6,5 +6,5 @@ namespace ProcedureRules.Explaining;
 public sealed record WhyAnswer(PlanEntry Item, WhyNode Tree)
 {
     /// <summary>The answer in short: what says so, from what, and for what.</summary>
-    public WhyShort Short => WhyShort.Of(Tree);
+    public WhyShort InShort => WhyShort.Of(Tree);
 }
