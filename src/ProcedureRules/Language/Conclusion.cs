@@ -11,10 +11,10 @@ public abstract record Conclusion
     /// <summary>What the plan does where it is possible but not sure; never <see cref="Packs.IfUnknown.Default"/> after compilation.</summary>
     public required IfUnknown IfUnknown { get; init; }
 
-    /// <summary>Where it is written; none for one that no pack writes out.</summary>
+    /// <summary>Where it is written.</summary>
     public SourceSpan Span { get; init; }
 
-    /// <summary>Whether it concludes the same, wherever it is written.</summary>
+    /// <summary>Whether it says the same; where it is written is no part of that.</summary>
     public virtual bool Equals(Conclusion? other) => other is not null && EqualityContract == other.EqualityContract && IfUnknown == other.IfUnknown;
 
     /// <inheritdoc/>

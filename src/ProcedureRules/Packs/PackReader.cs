@@ -39,6 +39,7 @@ internal static class PackReader
             Rules = draft.Rules,
             Laws = draft.Laws,
             Tables = draft.Tables,
+            Accepted = [.. packs.SelectMany(AcceptanceReader.Read)],
             Archetypes = archetypes ?? new Dictionary<string, SourceFile>(),
             Broken = draft.Broken(),
             WithGaps = packs.Where(pack => pack.Scope.HasGaps).Select(pack => pack.Name).ToHashSet(StringComparer.Ordinal),
