@@ -93,7 +93,16 @@ internal static partial class Messages
         "Let each combination of inputs have one row.",
         "rows: [[none, 0 min], [\"-\", 15 min]]");
 
+    private static readonly DiagnosticCode LawCode = Declare(
+        "PR0416",
+        "A law that says what no plan can be held to",
+        "Let it need a state, order steps, forbid, wait or show a caution; what it works out belongs into a rule.",
+        "laws: [{law: a pan is wiped, for: {s: step}, when: [s on oil_pan], then: [{tool: rag}], because: x, basis: common practice}]");
+
     public static Diagnostic StepInsteadOfPart(SourceSpan span, string name) => VariableCode.At(span, $"{Quote(name)} is a step, a part is due here");
+
+    public static Diagnostic NoPlanCanBeHeldTo(SourceSpan span, string keyword, IEnumerable<string> judged) =>
+        LawCode.At(span, $"a law concludes {Either(judged, most: 16)}, and not {Quote(keyword)}");
 
     public static Diagnostic PartInsteadOfStep(SourceSpan span, string name) => VariableCode.At(span, $"{Quote(name)} is a part, a step is due here");
 

@@ -17,6 +17,9 @@ public sealed class RuleBase
     /// <summary>How many of the rules were authored (the first ones).</summary>
     public required int AuthoredCount { get; init; }
 
+    /// <summary>What every plan must keep to by itself. Nothing infers from laws: they are for proving packs.</summary>
+    public IReadOnlyList<CompiledRule> Laws { get; init; } = [];
+
     /// <summary>The instruction of each operation; slot 0 is the step's part.</summary>
     public required IReadOnlyDictionary<Operation, Template> Instructions { get; init; }
 

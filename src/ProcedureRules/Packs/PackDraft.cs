@@ -30,6 +30,8 @@ internal sealed class PackDraft(DiagnosticBag bag)
 
     public List<RuleDeclaration> Rules { get; } = [];
 
+    public List<RuleDeclaration> Laws { get; } = [];
+
     public List<TableDeclaration> Tables { get; } = [];
 
     /// <summary>The vocabulary of what could be read.</summary>

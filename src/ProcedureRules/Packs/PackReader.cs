@@ -37,6 +37,7 @@ internal static class PackReader
             Headers = [.. packs.Select(pack => pack.Header)],
             Vocabulary = draft.ToVocabulary(),
             Rules = draft.Rules,
+            Laws = draft.Laws,
             Tables = draft.Tables,
             Accepted = [.. packs.SelectMany(AcceptanceReader.Read)],
             Archetypes = archetypes ?? new Dictionary<string, SourceFile>(),

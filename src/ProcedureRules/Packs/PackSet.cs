@@ -11,6 +11,8 @@ internal sealed class PackSet
 
     public IReadOnlyList<RuleDeclaration> Rules { get; init; } = [];
 
+    public IReadOnlyList<RuleDeclaration> Laws { get; init; } = [];
+
     public IReadOnlyList<TableDeclaration> Tables { get; init; } = [];
 
     /// <summary>Archetype sheets found beside the packs, by name.</summary>

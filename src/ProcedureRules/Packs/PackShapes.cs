@@ -113,5 +113,6 @@ internal static class PackShapes
         Optional("causes", ByName(new RefShape("cause", () => Cause)), "What can be wrong with a part."),
         Optional("jobs", ByName(new RefShape("job", () => Job)), "Jobs that can be asked for."),
         Optional("rules", ListOf(RuleShapes.Rule), "Knowledge."),
-        Optional("tables", ListOf(RuleShapes.Table), "Knowledge in tables."));
+        Optional("tables", ListOf(RuleShapes.Table), "Knowledge in tables."),
+        Optional("laws", ListOf(RuleShapes.Law), "What every plan must keep to by itself; laws make no plan, they only judge it."));
 }

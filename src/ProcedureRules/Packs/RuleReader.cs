@@ -3,7 +3,7 @@ using ProcedureRules.Yaml;
 
 namespace ProcedureRules.Packs;
 
-/// <summary>Reads the rules and tables of a pack as they are written.</summary>
+/// <summary>Reads the rules, laws and tables of a pack as they are written.</summary>
 internal static class RuleReader
 {
     /// <summary>Reads them into the draft; no two in all packs share a name.</summary>
@@ -13,6 +13,12 @@ internal static class RuleReader
         {
             if (NameOf(map, "rule", first, draft.Bag) is { } name)
                 draft.Rules.Add(ReadRule(name, map, pack, draft.Bag));
+        }
+
+        foreach (var map in pack.Root.Maps("laws"))
+        {
+            if (NameOf(map, "law", first, draft.Bag) is { } name)
+                draft.Laws.Add(ReadRule(name, map, pack, draft.Bag));
         }
 
         foreach (var map in pack.Root.Maps("tables"))

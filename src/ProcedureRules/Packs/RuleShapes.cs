@@ -15,6 +15,9 @@ internal static class RuleShapes
     /// <summary>A rule.</summary>
     public static readonly RefShape Rule = new("rule", () => RuleMap!);
 
+    /// <summary>A law.</summary>
+    public static readonly RefShape Law = new("law", () => LawMap!);
+
     /// <summary>A decision table.</summary>
     public static readonly RefShape Table = new("table", () => TableMap!);
 
@@ -28,6 +31,15 @@ internal static class RuleShapes
         Basis,
         Optional("if_unknown", WhenUnknown, "What the plan does where it is possible but not sure; a conclusion may say otherwise."),
         Accept);
+
+    private static readonly MapShape LawMap = new(
+        "a law",
+        Required("law", Text, "Its name, one sentence; no two rules, tables or laws share one."),
+        For,
+        When,
+        Required("then", ListOf(ConclusionShapes.Conclusion, 1), "What must stand in a plan where the conditions surely hold."),
+        Because,
+        Basis);
 
     private static readonly MapShape TableMap = new(
         "a table",

@@ -42,6 +42,13 @@ public partial class DevelopersPageTests
         Assert.DoesNotContain("Raise the engine", output.ToString(), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void HoldToLaws_OnTheSamples_FindsNoneBroken() => WorkingFolder.In(RepositoryFiles.Root, () =>
+    {
+        EmbeddingExamples.HoldToLaws();
+        return true;
+    });
+
     private static string Flat(string text) => Blanks().Replace(text, " ").Trim();
 
     [GeneratedRegex(@"\s+")]

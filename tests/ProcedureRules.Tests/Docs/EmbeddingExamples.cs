@@ -1,4 +1,8 @@
+using FsCheck;
+using FsCheck.Fluent;
 using ProcedureRules.Quantities;
+using ProcedureRules.Testing.FsCheck;
+using ProcedureRules.Testing.Laws;
 
 namespace ProcedureRules.Tests.Docs;
 
@@ -17,5 +21,13 @@ internal static class EmbeddingExamples
         var after = session.Plan();
         foreach (var step in after.Plan!.Steps) Console.WriteLine($"{step.Number,3}. {step.Text.In(UnitSystem.Us)}");
         foreach (var question in after.Plan.Questions) Console.WriteLine($"?   {question.Text.In(UnitSystem.Us)}");
+    }
+
+    /// <summary>Holds plans on generated vehicles to the laws.</summary>
+    public static void HoldToLaws()
+    {
+        var engine = ProcedureEngine.Load("rules").Engine!;
+        Check.One(Config.QuickThrowOnFailure.WithMaxTest(3), Prop.ForAll(Generated.Vehicles(engine, "replace_starter"), vehicle =>
+            engine.Open(vehicle.Situation).Session!.Plan().Plan is not { } plan || PackLaws.Broken(engine, plan).Count == 0));
     }
 }

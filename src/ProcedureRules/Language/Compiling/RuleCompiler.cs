@@ -24,6 +24,7 @@ internal static class RuleCompiler
         var authoredCount = rules.Count;
         rules.AddRange(packs.Vocabulary.Operations.Values.SelectMany(new OperationCompiler(context).Compile));
         rules.AddRange(packs.Vocabulary.Jobs.Values.SelectMany(new JobCompiler(context).Compile));
+        var laws = packs.Laws.SelectMany(new LawCompiler(context, authored).Compile).ToList();
         new Rings(context.Reads).Report(bag);
         return new()
         {
@@ -31,6 +32,7 @@ internal static class RuleCompiler
             Vocabulary = packs.Vocabulary,
             Rules = rules,
             AuthoredCount = authoredCount,
+            Laws = laws,
             Instructions = context.Instructions,
             Whiles = new WhileCompiler(context).Compile(),
             Questions = texts.Questions(),
