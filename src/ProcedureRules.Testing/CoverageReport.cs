@@ -28,7 +28,7 @@ public sealed record CoverageReport(IReadOnlyList<RuleCoverage> Rules, int Cases
         Parallel.ForEach(cases, new ParallelOptions { CancellationToken = cancellation }, one =>
         {
             var sheet = new CoverageSheet();
-            one.Run(outcome => sheet.Note(outcome.Plan.Beliefs), cancellation);
+            one.Run(stage => sheet.Note(stage.Outcome.Plan.Beliefs), cancellation);
             ledger.Add(sheet);
         });
         return ledger.Report(cases.Count);
