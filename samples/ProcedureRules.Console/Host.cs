@@ -28,6 +28,7 @@ internal static class Host
             TestCommand.Create(console),
             CoverageCommand.Create(console),
             LintCommand.Create(console),
+            MutateCommand.Create(console),
             TableCommand.Create(console),
         };
         var line = args.Length == 0 ? ["plan"] : args;

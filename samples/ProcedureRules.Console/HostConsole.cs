@@ -37,6 +37,17 @@ internal sealed class HostConsole(TextWriter output, TextWriter error, IAnsiCons
         foreach (var diagnostic in diagnostics) Error.WriteLine(diagnostic.ToSnippet().TrimEnd('\n'));
     }
 
+    /// <summary>Does something long; a bar shows how far it is, only where a person watches.</summary>
+    public T WithProgress<T>(string what, Func<Action<int, int>?, T> work)
+    {
+        if (colour is null) return work(null);
+        return colour.Progress().Start(progress =>
+        {
+            var task = progress.AddTask(what);
+            return work((done, all) => (task.MaxValue, task.Value) = (all, Math.Max(done, task.Value)));
+        });
+    }
+
     private static Style StyleOf(Tone tone) => tone switch
     {
         Tone.Heading => new Style(decoration: Decoration.Bold),

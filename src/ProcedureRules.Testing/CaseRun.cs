@@ -6,7 +6,7 @@ using ProcedureRules.Testing.Scenarios;
 namespace ProcedureRules.Testing;
 
 /// <summary>Runs one case.</summary>
-internal sealed class CaseRun(ProcedureEngine engine, ScenarioCase of, Action<Outcome> seen, CancellationToken cancellation)
+internal sealed class CaseRun(ProcedureEngine engine, ScenarioCase of, Action<Stage> seen, CancellationToken cancellation)
 {
     private readonly List<ExpectationResult> _results = [];
     private readonly DiagnosticBag _mistakes = new();
@@ -26,21 +26,21 @@ internal sealed class CaseRun(ProcedureEngine engine, ScenarioCase of, Action<Ou
         foreach (var statement in turn.Statements) _mistakes.AddRange(session.State(statement));
         foreach (var done in turn.Done)
         {
-            if (Plan(session) is not { } before) return;
+            if (Plan(session, [done]) is not { } before) return;
             if (Judge(done, before, number).Holds) _mistakes.AddRange(session.Record(done.Step.In(before.Plan)[0]));
         }
 
-        if ((turn.Expectations.Count == 0 && turn.Done.Count > 0) || Plan(session) is not { } outcome) return;
+        if ((turn.Expectations.Count == 0 && turn.Done.Count > 0) || Plan(session, turn.Expectations) is not { } outcome) return;
         foreach (var expectation in turn.Expectations) Judge(expectation, outcome, number);
     }
 
-    private Outcome? Plan(ProcedureSession session)
+    private Outcome? Plan(ProcedureSession session, IReadOnlyList<Expectation> judging)
     {
         var result = session.Plan(cancellation);
         _mistakes.AddRange(result.Diagnostics);
         if (result.Plan is not { } plan) return null;
         var outcome = new Outcome(plan, session.Beliefs);
-        seen(outcome);
+        seen(new Stage(session.Situation, outcome, judging));
         return outcome;
     }
 

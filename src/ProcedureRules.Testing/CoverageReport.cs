@@ -38,7 +38,7 @@ public sealed record CoverageReport(
         Parallel.ForEach(cases, new ParallelOptions { CancellationToken = cancellation }, one =>
         {
             var sheet = new CoverageSheet();
-            one.Run(outcome => sheet.Note(outcome.Plan), cancellation);
+            one.Run(stage => sheet.Note(stage.Outcome.Plan), cancellation);
             ledger.Add(sheet);
         });
         return ledger.Report(cases.Count);

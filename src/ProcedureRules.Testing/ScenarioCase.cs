@@ -42,7 +42,7 @@ public sealed class ScenarioCase
     /// <param name="cancellation">Ends the run early.</param>
     public CaseResult Run(CancellationToken cancellation = default) => Run(_ => { }, cancellation);
 
-    internal CaseResult Run(Action<Outcome> seen, CancellationToken cancellation) => new CaseRun(_engine, this, seen, cancellation).Run();
+    internal CaseResult Run(Action<Stage> seen, CancellationToken cancellation) => new CaseRun(_engine, this, seen, cancellation).Run();
 
     /// <inheritdoc/>
     public override string ToString() => Name;

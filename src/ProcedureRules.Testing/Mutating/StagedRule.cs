@@ -1,0 +1,13 @@
+using ProcedureRules.Testing.Expectations;
+
+namespace ProcedureRules.Testing.Mutating;
+
+/// <summary>A rule at a moment of a case.</summary>
+/// <param name="Case">The case.</param>
+/// <param name="Stage">The moment.</param>
+/// <param name="Of">The records of the rule, by their places among all records of the moment.</param>
+internal sealed record StagedRule(ScenarioCase Case, Stage Stage, IReadOnlyList<int> Of)
+{
+    /// <summary>How many records the moment has: how long it takes to plan.</summary>
+    public int Records => Stage.Outcome.Beliefs.Network.Records.Count;
+}

@@ -1,0 +1,44 @@
+using ProcedureRules.Testing.Expectations;
+
+namespace ProcedureRules.Testing.Mutating;
+
+/// <summary>Every moment at which a case is planned, with the records of each rule, so that a mutant meets only those that hold its rule.</summary>
+internal sealed class Stages
+{
+    private readonly Dictionary<(string Pack, string Rule), List<StagedRule>> _byRule = [];
+
+    private Stages(IReadOnlyList<CaseResult> failed) => Failed = failed;
+
+    /// <summary>The cases that fail with the packs as they are: with them nothing can be said of mutants.</summary>
+    public IReadOnlyList<CaseResult> Failed { get; }
+
+    /// <summary>Runs the cases.</summary>
+    public static Stages Of(IReadOnlyList<ScenarioCase> cases, CancellationToken cancellation)
+    {
+        var runs = new (List<Stage> Stages, CaseResult Result)[cases.Count];
+        Parallel.For(0, cases.Count, new ParallelOptions { CancellationToken = cancellation }, i =>
+        {
+            var stages = new List<Stage>();
+            runs[i] = (stages, cases[i].Run(stages.Add, cancellation));
+        });
+        var all = new Stages([.. runs.Select(run => run.Result).Where(result => !result.Passed)]);
+        for (var i = 0; i < cases.Count; i++)
+            foreach (var stage in runs[i].Stages.Where(stage => stage.Judging.Count > 0)) all.Add(cases[i], stage);
+        // What is planned soonest is asked first.
+        foreach (var staged in all._byRule.Values) staged.Sort((a, b) => a.Records.CompareTo(b.Records) is not 0 and var order ? order : string.CompareOrdinal(a.Case.Name, b.Case.Name));
+        return all;
+    }
+
+    /// <summary>The moments at which a rule has matched.</summary>
+    public IReadOnlyList<StagedRule> With(string pack, string rule) => _byRule.GetValueOrDefault((pack, rule)) ?? [];
+
+    private void Add(ScenarioCase of, Stage stage)
+    {
+        var records = stage.Outcome.Beliefs.Network.Records;
+        foreach (var group in Enumerable.Range(0, records.Count).Where(i => records[i].Rule is not null).GroupBy(i => (records[i].Rule!.Pack, records[i].Rule!.Title)))
+        {
+            if (!_byRule.TryGetValue(group.Key, out var staged)) _byRule[group.Key] = staged = [];
+            staged.Add(new StagedRule(of, stage, [.. group]));
+        }
+    }
+}

@@ -1,0 +1,171 @@
+using System.Text.Json;
+using ProcedureRules.Diagnostics;
+using ProcedureRules.Testing;
+using Xunit;
+
+namespace ProcedureRules.Tests.Testing;
+
+/// <summary>A change is noticed where a scenario is about it, and not where none is.</summary>
+public sealed class MutationTests
+{
+    private const string Pack = """
+        pack: tiny
+        version: 1.0.0
+        about: A pan under a cover.
+        places: [bay]
+        kinds: {vehicle: {}, pan: {}, cover: {}}
+        aspects:
+          part.place: {states: [fitted, off], normal: fitted}
+        facts:
+          pan.gap: {type: length, range: 0..100 in, ask: What gap?, how: Feeler gauge.}
+          pan.slack: {type: length, range: 0..100 in, derived: yes}
+        operations:
+          remove_cover: {on: cover, text: Lift the cover, change: {place: fitted -> off}, undo: fit_cover, place: bay, time: 1 min}
+          fit_cover: {on: cover, text: Fit the cover, time: 1 min}
+          remove_pan: {on: pan, text: Lower the pan, change: {place: fitted -> off}, undo: fit_pan, place: bay, time: 1 min}
+          fit_pan: {on: pan, text: Fit the pan, time: 1 min}
+        jobs:
+          take_off: {on: pan, text: Take the pan off, ends: [ it.place is off ], do: [ remove_cover(cover) ]}
+        rules:
+          - rule: a small gap
+            for: {s: step}
+            when: [ "s leaves pan.place fitted", pan.gap < 2 in ]
+            then: [ {danger: Mind the gap} ]
+            because: It pinches.
+            basis: common practice
+          - rule: the cover comes first
+            for: {s: step, t: step}
+            when: [ s does remove_cover, t does remove_pan ]
+            then: [ {order: s before t} ]
+            because: It is on top.
+            basis: common practice
+          - rule: oil is under it
+            for: {s: step}
+            when: [ s does remove_pan, s place bay, cover.place is off ]
+            then: [ {warning: Oil runs out} ]
+            because: The cover kept it in.
+            basis: common practice
+          - rule: a thin wrench
+            for: {s: step}
+            when: [ "s leaves pan.place fitted", pan.gap < 2 in ]
+            then: [ {detail: Use the thin wrench} ]
+            because: There is no room.
+            basis: common practice
+          - rule: slack
+            then: [ {set: {pan.slack: 5 in}} ]
+            because: So it is made.
+            basis: common practice
+        """;
+
+    private const string Small = "a small gap";
+
+    private static readonly ProcedureEngine Engine = ProcedureEngine.Load([new SourceFile("tiny.yaml", Pack)]).Engine!;
+
+    [Theory]
+    [InlineData(Small, "drop the condition 'pan.gap < 2 in'", "4 in", "no_danger: Mind")]
+    [InlineData(Small, "turn the condition 'pan.gap < 2 in' round", "1 in", "danger: Mind")]
+    [InlineData(Small, "2 in becomes 1 in in 'pan.gap < 2 in'", "1.5 in", "danger: Mind")]
+    [InlineData(Small, "2 in becomes 3 in in 'pan.gap < 2 in'", "2.5 in", "no_danger: Mind")]
+    [InlineData(Small, "2 in becomes 2 ft in 'pan.gap < 2 in'", "4 in", "no_danger: Mind")]
+    [InlineData(Small, "drop the conclusion 'Mind the gap'", "1 in", "danger: Mind")]
+    [InlineData(Small, "danger becomes warning", "1 in", "danger: Mind")]
+    [InlineData("a thin wrench", "if_unknown: do becomes hold", "unknown", "detail: thin wrench")]
+    [InlineData("the cover comes first", "swap the order", "1 in", "order: remove_cover before remove_pan")]
+    [InlineData("oil is under it", "drop the condition 's does remove_pan'", "1 in", "no_warning: Oil, at: fit_cover")]
+    [InlineData("oil is under it", "turn the condition 'cover.place is off' round", "1 in", "warning: Oil")]
+    [InlineData("slack", "5 in becomes 4 in", "1 in", "value: {pan.slack: 5 in}")]
+    [InlineData("job take_off", "drop the conclusion 'remove_cover(cover)'", "1 in", "step: remove_cover")]
+    public void Change_ByItsScenario_IsNoticedAndByAnotherIsNot(string rule, string change, string gap, string expectation)
+    {
+        var noticed = Outcome(rule, change, gap, expectation);
+        var missed = Outcome(rule, change, gap, "labour: 0..10 h");
+
+        Assert.Equal((MutantOutcome.Killed, MutantOutcome.Survived), (noticed, missed));
+    }
+
+    [Fact]
+    public void Seed_TheSame_GivesTheSameMutants()
+    {
+        string[] Ids(int seed) => [.. Run(Rows("{row: a, with: {gap: 1 in}, expect: [ {danger: Mind} ]}"), new() { Seed = seed, Limit = 6 }).Mutants.Select(mutant => mutant.Id)];
+
+        Assert.Equal(6, Ids(3).Length);
+        Assert.Equal(Ids(3), Ids(3));
+        Assert.NotEqual(Ids(3), Ids(4));
+    }
+
+    [Fact]
+    public void Filter_ByWords_TakesTheRulesThatHaveThem()
+    {
+        var report = Run(Rows("{row: a, with: {gap: 1 in}, expect: [ {danger: Mind} ]}"), new() { Filter = "small" });
+
+        Assert.NotEmpty(report.Mutants);
+        Assert.All(report.Mutants, mutant => Assert.Equal(Small, mutant.Rule));
+    }
+
+    [Fact]
+    public void Results_OfAnEarlierRun_AreTakenWhileNothingHasChanged()
+    {
+        var path = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName());
+        try
+        {
+            var cases = Rows("{row: a, with: {gap: 1 in}, expect: [ {danger: Mind} ]}");
+            var first = Run(cases, new() { ResultFile = path });
+            Assert.Contains(first.Mutants, mutant => mutant.Outcome == MutantOutcome.Killed);
+            File.WriteAllText(path, File.ReadAllText(path).Replace("\tKilled\t", "\tUnreached\t", StringComparison.Ordinal) + "cut o");
+            var (again, other) = (Run(cases, new() { ResultFile = path }), Run(Rows("{row: b, with: {gap: 1 in}, expect: [ {danger: Mind} ]}"), new() { ResultFile = path }));
+
+            Assert.Equal(0, again.Killed);
+            Assert.Equal(first.Mutants.Select(mutant => mutant.Id), again.Mutants.Select(mutant => mutant.Id));
+            Assert.Equal(first.Killed, other.Killed);
+        }
+        finally
+        {
+            File.Delete(path);
+        }
+    }
+
+    [Fact]
+    public void Cases_ThatFailAsTheyAre_AreToldAndNothingIsRun()
+    {
+        var report = Run(Rows("{row: a, with: {gap: 4 in}, expect: [ {danger: Mind} ]}"), new());
+
+        Assert.Single(report.Failing);
+        Assert.Empty(report.Mutants);
+    }
+
+    [Fact]
+    public void Report_OfSurvivors_NamesPlaceAndScenario()
+    {
+        var report = Run(Rows("{row: a, with: {gap: 1 in}, expect: [ {danger: Mind} ]}"), new() { Filter = "small" });
+        var lines = string.Join('\n', MutationText.Lines(report, 200).Select(line => line.Text));
+        using var json = JsonDocument.Parse(MutationJson.Write(report));
+
+        Assert.Contains("tiny.yaml:21:42: not noticed: drop the condition 'pan.gap < 2 in'", lines, StringComparison.Ordinal);
+        Assert.Contains("due: a case in which 'pan.gap < 2 in' does not hold and the rest does", lines, StringComparison.Ordinal);
+        Assert.Equal(report.Mutants.Count, json.RootElement.GetProperty("results").GetArrayLength());
+        Assert.Equal(report.Killed, json.RootElement.GetProperty("killed").GetInt32());
+        Assert.InRange(report.Score, 1, 99);
+    }
+
+    private static MutantOutcome Outcome(string rule, string change, string gap, string expectation)
+    {
+        var report = Run(Rows($"{{row: a, with: {{gap: {gap}}}, expect: [ {{{expectation}}} ]}}"), new() { Filter = rule });
+        Assert.Empty(report.Failing.SelectMany(result => result.Failures).Select(failure => $"{failure.Expected}: {failure.Came}"));
+        return report.Mutants.Single(mutant => mutant.Rule == rule && mutant.Change == change).Outcome;
+    }
+
+    private static MutationReport Run(IReadOnlyList<ScenarioCase> cases, MutationOptions options) => MutationReport.Of(Engine, cases, options, TestContext.Current.CancellationToken);
+
+    private static IReadOnlyList<ScenarioCase> Rows(params string[] rows)
+    {
+        var set = ScenarioSet.Read(Engine, [new SourceFile("pan.yaml", $$$"""
+            scenario: a pan
+            vehicle: {parts: {pan: pan, cover: cover}}
+            jobs: [ take_off ]
+            facts: {pan.gap: "{gap}"}
+            rows: [ {{{string.Join(", ", rows)}}} ]
+            """)]);
+        Assert.Equal("", string.Concat(set.Diagnostics.Select(mistake => mistake.ToSnippet())));
+        return set.Cases;
+    }
+}
