@@ -31,7 +31,6 @@ internal sealed class ConclusionCompiler(CompilerContext context, RuleParts rule
             IfUnknown = declared.IfUnknown != IfUnknown.Default ? declared.IfUnknown
                 : ofRule != IfUnknown.Default ? ofRule
                 : ConclusionForms.Default(declared.Keyword),
-            Span = declared.Span,
         };
     }
 
