@@ -9,8 +9,7 @@ internal static class PlanCommand
     public static Command Create(HostConsole console)
     {
         var order = PathArgument.Optional("JOB.yaml", "work order (default: the demo job)");
-        var format = new Option<string>("--format") { Description = "text for people, JSON for programs", DefaultValueFactory = _ => "text" };
-        format.AcceptOnlyFromAmong("text", "json");
+        var format = FormatOption.Create();
         var units = UnitsOption.Create();
         var options = new OrderOptions();
         var command = new Command(
@@ -30,7 +29,7 @@ internal static class PlanCommand
             console.Write(result.Diagnostics);
             if (result.Plan is not { } plan) return ExitCode.NoPlan;
             var system = UnitsOption.Read(parsed, units);
-            if (parsed.GetValue(format) == "json") console.Output.WriteLine(PlanJson.Write(plan, system, session.Sharing(plan)));
+            if (FormatOption.IsJson(parsed, format)) console.Output.WriteLine(PlanJson.Write(plan, system, session.Sharing(plan)));
             else console.Write(PlanText.Lines(plan, system, console.Width, session.Sharing(plan)));
             return plan.Stops.Count > 0 ? ExitCode.NoPlan : ExitCode.Done;
         });

@@ -16,8 +16,7 @@ internal static class ScheduleCommand
         var shop = new Option<string?>("--shop") { Description = "technicians, hours, places (default: one technician, Monday to Friday 8:00-17:00)", HelpName = "SHOP.yaml" };
         var technicians = new Option<int?>("--technicians") { Description = "how many technicians, instead of the shop's own", HelpName = "N" };
         var start = new Option<string?>("--start") { Description = "when the job may begin (default: now)", HelpName = "2026-11-25T08:00" };
-        var format = new Option<string>("--format") { Description = "text for people, JSON for programs", DefaultValueFactory = _ => "text" };
-        format.AcceptOnlyFromAmong("text", "json");
+        var format = FormatOption.Create();
         technicians.Validators.Add(result =>
         {
             if (result.GetValueOrDefault<int?>() is { } count && count is < 1 or > Workshop.MostTechnicians)
@@ -58,7 +57,7 @@ internal static class ScheduleCommand
             var begin = parsed.GetValue(start) is { } text ? Read(text)!.Value : DateTime.Now;
             var schedule = Scheduler.Schedule(plan, workshop, begin);
             var system = UnitsOption.Read(parsed, units);
-            if (parsed.GetValue(format) == "json") console.Output.WriteLine(ScheduleJson.Write(schedule, system));
+            if (FormatOption.IsJson(parsed, format)) console.Output.WriteLine(ScheduleJson.Write(schedule, system));
             else console.Write(ScheduleText.Lines(schedule, system, console.Width));
             return plan.Stops.Count > 0 ? ExitCode.NoPlan : ExitCode.Done;
         });

@@ -17,14 +17,6 @@ internal static class TableCommand
         TableTorqueCommand.Create(console),
     };
 
-    /// <summary>The option of every table that says how it is printed.</summary>
-    public static Option<string> Format()
-    {
-        var format = new Option<string>("--format") { Description = "text for people, JSON for programs", DefaultValueFactory = _ => "text" };
-        format.AcceptOnlyFromAmong("text", "json");
-        return format;
-    }
-
     public static int Write(FigureTable table, bool asJson, HostConsole console)
     {
         if (asJson) console.Output.WriteLine(FigureTableJson.Write(table));

@@ -19,7 +19,7 @@ internal static class TableSaturationCommand
         var to = new QuantityOption("--to", "last temperature", "TEMP", "degF", "160");
         var step = new QuantityOption("--step", "from row to row, in degF unless it says degC", "STEP", "dT degF", "5");
         var altitude = new QuantityOption("--altitude", "where the gauge is, in ft unless it says m", "ALTITUDE", "ft", "0");
-        var format = TableCommand.Format();
+        var format = FormatOption.Create();
         var command = new Command(
             "saturation",
             """
@@ -40,7 +40,7 @@ internal static class TableSaturationCommand
                 || altitude.Read(parsed, out mistake) is not { } height)
                 return TableCommand.Refuse(mistake, console);
             if (Mistake(first, last, apart, height) is { } refused) return TableCommand.Refuse(refused, console);
-            return TableCommand.Write(SaturationTable.Of(refrigerant, Temperatures(first, last, apart), height), parsed.GetValue(format) == "json", console);
+            return TableCommand.Write(SaturationTable.Of(refrigerant, Temperatures(first, last, apart), height), FormatOption.IsJson(parsed, format), console);
         });
         return command;
     }

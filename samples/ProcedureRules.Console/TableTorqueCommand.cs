@@ -15,7 +15,7 @@ internal static class TableTorqueCommand
         var grade = new Option<string>("--grade") { Description = string.Join(", ", BoltGrades.All.Select(one => one.Mark)), HelpName = "MARK", Required = true };
         var size = new Option<string>("--size") { Description = "the thread, such as 3/8-16 or M8x1.25", HelpName = "THREAD", Required = true };
         var friction = new Option<string>("--friction") { Description = "the nut factor K, such as 0.2, where it is known", HelpName = "K" };
-        var format = TableCommand.Format();
+        var format = FormatOption.Create();
         var command = new Command(
             "torque",
             """
@@ -39,7 +39,7 @@ internal static class TableTorqueCommand
                 factor = read;
             }
 
-            return TableCommand.Write(TorqueTable.Of(chart, factor), parsed.GetValue(format) == "json", console);
+            return TableCommand.Write(TorqueTable.Of(chart, factor), FormatOption.IsJson(parsed, format), console);
         });
         return command;
     }

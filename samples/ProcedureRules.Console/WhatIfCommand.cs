@@ -12,6 +12,7 @@ internal static class WhatIfCommand
         var order = PathArgument.Required("JOB.yaml", "work order");
         var supposed = new Argument<string[]>("fact=value") { Description = "what is supposed: facts, relations or parts, all of them together", Arity = ArgumentArity.OneOrMore };
         var units = UnitsOption.Create();
+        var format = FormatOption.Create();
         var options = new OrderOptions();
         var command = new Command(
             "what-if",
@@ -20,7 +21,7 @@ internal static class WhatIfCommand
               Example: procedure-rules what-if samples/jobs/oil-pan.yaml "oil_pan.drop_available=4 in"
             """)
         {
-            order, supposed, units,
+            order, supposed, format, units,
         };
         options.AddTo(command);
         command.SetAction(parsed =>
@@ -31,7 +32,9 @@ internal static class WhatIfCommand
             if (result.Diagnostics.Any(mistake => mistake.Severity == Severity.Error)) return ExitCode.Mistakes;
             if (result.After is { } after) console.Write(after.Diagnostics);
             if (result.Difference is not { } difference) return ExitCode.NoPlan;
-            console.Write(DifferenceText.Lines(difference, UnitsOption.Read(parsed, units), console.Width));
+            var system = UnitsOption.Read(parsed, units);
+            if (FormatOption.IsJson(parsed, format)) console.Output.WriteLine(DifferenceJson.Write(difference, system));
+            else console.Write(DifferenceText.Lines(difference, system, console.Width));
             return ExitCode.Done;
         });
         return command;

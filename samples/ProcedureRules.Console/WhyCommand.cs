@@ -10,8 +10,10 @@ internal static class WhyCommand
     public static Command Create(HostConsole console)
     {
         var order = PathArgument.Required("JOB.yaml", "work order");
-        var item = new Argument<string>("STEP-OR-ITEM") { Description = "a step by number or id, a fact by path, or words of a caution, check, tool or supply" };
+        var item = new Argument<string>("STEP-OR-ITEM") { Description = "a step by number or id, a fact by path, \"7 before 12\", or words of a caution, check, tool or supply" };
         var units = UnitsOption.Create();
+        var isShort = new Option<bool>("--short") { Description = "only what says so, from what, and for what" };
+        var format = FormatOption.Create();
         var options = new OrderOptions();
         var command = new Command(
             "why",
@@ -20,7 +22,7 @@ internal static class WhyCommand
               Example: procedure-rules why samples/jobs/oil-pan.yaml "remove_fan(fan)"
             """)
         {
-            order, item, units,
+            order, item, isShort, format, units,
         };
         options.AddTo(command);
         command.SetAction(parsed =>
@@ -33,7 +35,10 @@ internal static class WhyCommand
             var explanations = Why.Of(plan, wanted);
             if (explanations.Count > 0)
             {
-                console.Write(WhyText.Lines(explanations, UnitsOption.Read(parsed, units), console.Width));
+                var system = UnitsOption.Read(parsed, units);
+                if (FormatOption.IsJson(parsed, format)) console.Output.WriteLine(WhyJson.Write(explanations, system));
+                else if (parsed.GetValue(isShort)) console.Write(WhyText.ShortLines(explanations, system, console.Width));
+                else console.Write(WhyText.Lines(explanations, system, console.Width));
                 return ExitCode.Done;
             }
             console.Error.WriteLine(Why.Nearest(plan, wanted) is { } near

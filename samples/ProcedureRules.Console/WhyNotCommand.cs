@@ -12,6 +12,7 @@ internal static class WhyNotCommand
         var order = PathArgument.Required("JOB.yaml", "work order");
         var item = new Argument<string>("STEP-OR-ITEM") { Description = "a step by id or operation, or words of a caution, check, tool, supply, stop or cause" };
         var units = UnitsOption.Create();
+        var format = FormatOption.Create();
         var options = new OrderOptions();
         var command = new Command(
             "why-not",
@@ -20,7 +21,7 @@ internal static class WhyNotCommand
               Example: procedure-rules why-not samples/jobs/oil-pan.yaml "jack_under_pan(engine)"
             """)
         {
-            order, item, units,
+            order, item, format, units,
         };
         options.AddTo(command);
         command.SetAction(parsed =>
@@ -32,7 +33,9 @@ internal static class WhyNotCommand
             var wanted = parsed.GetValue(item)!;
             if (WhyNot.Of(plan, session.Beliefs, wanted) is { } answer)
             {
-                console.Write(WhyNotText.Lines(answer, UnitsOption.Read(parsed, units), console.Width));
+                var system = UnitsOption.Read(parsed, units);
+                if (FormatOption.IsJson(parsed, format)) console.Output.WriteLine(WhyNotJson.Write(answer, system));
+                else console.Write(WhyNotText.Lines(answer, system, console.Width));
                 return ExitCode.Done;
             }
 

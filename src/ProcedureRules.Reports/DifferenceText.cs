@@ -32,8 +32,14 @@ public static class DifferenceText
                 writer.Write($" {moved.Step.Number,3}. ", $"{moved.Step.Text.In(units)} (was {moved.NumberBefore})", Tone.Step);
         }
 
-        Items("Comes in beside", difference.In, difference.StepsIn, after, writer);
-        Items("Goes beside", difference.Out, difference.StepsOut, before, writer);
+        if (difference.StepsChanged.Count > 0)
+        {
+            writer.Heading("Steps that are done otherwise");
+            foreach (var changed in difference.StepsChanged) Changed(changed, units, writer);
+        }
+
+        Items("Comes in beside", difference.In, difference.StepsIn, after, units, writer);
+        Items("Goes beside", difference.Out, difference.StepsOut, before, units, writer);
         return writer.Lines;
     }
 
@@ -44,8 +50,17 @@ public static class DifferenceText
         foreach (var step in steps) writer.Write($" {step.Number,3}. ", step.Text.In(units), Tone.Step);
     }
 
+    private static void Changed(ChangedStep changed, UnitSystem units, ReportWriter writer)
+    {
+        var (before, after) = (changed.Before, changed.After);
+        writer.WriteWithTail($" {after.Number,3}. ", after.Text.In(units), after.Time.ToDisplay(units), Tone.Step);
+        if (before.Text.In(units) != after.Text.In(units)) writer.Write("      was: ", before.Text.In(units), Tone.Quiet);
+        if (before.Time != after.Time) writer.Write("      was: ", before.Time.ToDisplay(units), Tone.Quiet);
+        if (before.Provisional.Count > 0 != after.Provisional.Count > 0) writer.Write("      ", after.Provisional.Count > 0 ? "only if a check says so" : "no longer behind a check", Tone.Quiet);
+    }
+
     // What stood at a step that comes or goes comes or goes with it.
-    private static void Items(string heading, IReadOnlyList<ChangedItem> all, IReadOnlyList<PlanStep> steps, Plan plan, ReportWriter writer)
+    private static void Items(string heading, IReadOnlyList<PlanEntry> all, IReadOnlyList<PlanStep> steps, Plan plan, UnitSystem units, ReportWriter writer)
     {
         var with = steps.Select(step => step.Id).ToHashSet();
         var items = all.Where(item => item.Step is null || !with.Contains(item.Step)).ToList();
@@ -55,7 +70,7 @@ public static class DifferenceText
         {
             var at = plan.Steps.FirstOrDefault(step => step.Id == item.Step) is { } step ? $" (step {step.Number})" : "";
             var sort = item.Sort == PlanItemSort.Caution ? "" : $"{item.Sort.ToString().ToLowerInvariant()}: ";
-            writer.Write("  - ", $"{sort}{item.Text}{at}", item.Sort is PlanItemSort.Stop or PlanItemSort.Caution ? Tone.Care : Tone.Plain);
+            writer.Write("  - ", $"{sort}{item.Text.In(units)}{at}", item.Sort is PlanItemSort.Stop or PlanItemSort.Caution ? Tone.Care : Tone.Plain);
         }
     }
 }

@@ -1,5 +1,3 @@
-using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 
 namespace ProcedureRules.Reports;
@@ -7,25 +5,19 @@ namespace ProcedureRules.Reports;
 /// <summary>A table of figures as JSON: <c>title</c>, <c>rows</c> with a property for each column, <c>notes</c>, <c>basis</c>.</summary>
 public static class FigureTableJson
 {
-    private static readonly JsonWriterOptions Options = new() { Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
     /// <summary>The JSON text.</summary>
     public static string Write(FigureTable table)
     {
         ArgumentNullException.ThrowIfNull(table);
-        using var stream = new MemoryStream();
-        using (var json = new Utf8JsonWriter(stream, Options))
+        return JsonText.Object(json =>
         {
-            json.WriteStartObject();
             json.WriteString("title", table.Title);
             json.WriteStartArray("rows");
             foreach (var row in table.Rows) Row(json, table, row);
             json.WriteEndArray();
-            Texts(json, "notes", table.Notes);
-            Texts(json, "basis", table.Basis);
-            json.WriteEndObject();
-        }
-        return Encoding.UTF8.GetString(stream.ToArray());
+            json.Texts("notes", table.Notes);
+            json.Texts("basis", table.Basis);
+        });
     }
 
     private static void Row(Utf8JsonWriter json, FigureTable table, FigureRow row)
@@ -39,12 +31,5 @@ public static class FigureTableJson
         }
         if (row.Note is { } note) json.WriteString("note", note);
         json.WriteEndObject();
-    }
-
-    private static void Texts(Utf8JsonWriter json, string name, IReadOnlyList<string> texts)
-    {
-        json.WriteStartArray(name);
-        foreach (var text in texts) json.WriteStringValue(text);
-        json.WriteEndArray();
     }
 }

@@ -1,6 +1,4 @@
 using System.Globalization;
-using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using ProcedureRules.Quantities;
 using ProcedureRules.Scheduling;
@@ -10,18 +8,14 @@ namespace ProcedureRules.Reports;
 /// <summary>A schedule as JSON, in the form that <c>rules/schema/schedule.schema.json</c> describes.</summary>
 public static class ScheduleJson
 {
-    private static readonly JsonWriterOptions Options = new() { Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
     /// <summary>The JSON text.</summary>
     /// <param name="schedule">The schedule.</param>
     /// <param name="units">The units of figures inside texts; minutes are numbers in either.</param>
     public static string Write(Schedule schedule, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(schedule);
-        using var stream = new MemoryStream();
-        using (var json = new Utf8JsonWriter(stream, Options))
+        return JsonText.Object(json =>
         {
-            json.WriteStartObject();
             json.WriteString("vehicle", schedule.Plan.Situation.Title);
             json.WriteString("shop", schedule.Shop.Title);
             json.WriteNumber("technicians", schedule.Shop.Technicians);
@@ -30,22 +24,20 @@ public static class ScheduleJson
             Estimate(json, "labour", schedule.Labour);
             Estimate(json, "elapsed", schedule.Elapsed);
             json.WriteNumber("idleMinutes", Minutes(schedule.Idle));
-            Array(json, "preparations", schedule.Preparations, preparation => Preparation(json, preparation, units));
-            Array(json, "steps", schedule.Steps, step => Step(json, step, units));
-            Array(json, "criticalChain", schedule.CriticalChain, link =>
+            json.Array("preparations", schedule.Preparations, preparation => Preparation(json, preparation, units));
+            json.Array("steps", schedule.Steps, step => Step(json, step, units));
+            json.Array("criticalChain", schedule.CriticalChain, link =>
             {
                 json.WriteString("step", link.StepId);
                 json.WriteString("cause", Lower(link.Cause.ToString()));
             });
-            Array(json, "unkeptWaits", schedule.UnkeptWaits, unkept =>
+            json.Array("unkeptWaits", schedule.UnkeptWaits, unkept =>
             {
                 json.WriteString("step", unkept.StepId);
                 json.WriteNumber("overMinutes", Minutes(unkept.Over));
                 json.WriteString("text", unkept.Wait.Text.In(units));
             });
-            json.WriteEndObject();
-        }
-        return Encoding.UTF8.GetString(stream.ToArray());
+        });
     }
 
     private static void Step(Utf8JsonWriter json, ScheduledStep step, UnitSystem units)
@@ -90,18 +82,6 @@ public static class ScheduleJson
         json.WriteString(name, moment.ToString("yyyy-MM-dd'T'HH:mm:ss", CultureInfo.InvariantCulture));
 
     private static double Minutes(TimeSpan span) => Math.Round(span.TotalMinutes, 1);
-
-    private static void Array<T>(Utf8JsonWriter json, string name, IEnumerable<T> items, Action<T> write)
-    {
-        json.WriteStartArray(name);
-        foreach (var item in items)
-        {
-            json.WriteStartObject();
-            write(item);
-            json.WriteEndObject();
-        }
-        json.WriteEndArray();
-    }
 
     private static string Lower(string name) => name.ToLowerInvariant();
 }

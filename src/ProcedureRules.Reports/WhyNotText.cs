@@ -37,20 +37,19 @@ public static class WhyNotText
         }
     }
 
+    private static string None(WhyNotAnswer answer) => answer.Search switch
+    {
+        ChangeSearch.Impossible => "No change of facts does, whatever they are: it would take other parts, relations or jobs.",
+        ChangeSearch.Unfinished => $"Nothing was found in {answer.Tried} changes; the search was not finished.",
+        _ => $"No one fact, and no two, of those its rules rest on ({answer.Tried} changes were tried).",
+    };
+
     private static void Change(WhyNotAnswer answer, UnitSystem units, ReportWriter writer)
     {
         writer.Heading("What would bring it in");
+        foreach (var fact in answer.Change) writer.Write("  ", $"{fact.Id}: {fact.Text.In(units)}", Tone.Question);
         if (answer.Change.Count > 0)
-        {
-            foreach (var fact in answer.Change) writer.Write("  ", $"{fact.Id}: {fact.Text.In(units)}", Tone.Question);
-        }
-        else if (answer.IsSearchedThrough)
-        {
-            writer.Write("  ", $"No one fact, and no two, of those its rules rest on ({answer.Tried} changes were tried).");
-        }
-        else
-        {
-            writer.Write("  ", $"Nothing was found in {answer.Tried} changes; the search was not finished.");
-        }
+            writer.Write("  ", $"See it with: what-if {string.Join(' ', answer.Change.Select(fact => $"\"{fact.Statement}\""))}", Tone.Quiet);
+        else writer.Write("  ", None(answer));
     }
 }

@@ -12,8 +12,8 @@ internal sealed record ConflictExpected(SourceSpan Span, string Text, string Par
         var path = $"{Part}.{Fact.Name}";
         var conflicts = outcome.Plan.Conflicts;
         return Judgement.Of(
-            conflicts.Any(conflict => conflict.Key.ToString() == path),
-            () => conflicts.Count == 0 ? "no statements contradict each other" : $"a conflict on {string.Join(", ", conflicts.Select(conflict => conflict.Key))}",
+            conflicts.Any(conflict => conflict.About.Id == path),
+            () => conflicts.Count == 0 ? "no statements contradict each other" : $"a conflict on {string.Join(", ", conflicts.Select(conflict => conflict.About.Id))}",
             () => Explanation.Why(outcome, path));
     }
 }

@@ -23,8 +23,8 @@ public sealed class BeliefState : IBeliefs
     /// <summary>The network.</summary>
     public BeliefNetwork Network { get; }
 
-    /// <summary>Facts whose best ranked statements contradict each other.</summary>
-    public IReadOnlyList<Conflict> Conflicts => field ??= Trouble.ConflictsIn(Network.Graph, _labels);
+    /// <summary>Facts, relations and parts whose best ranked statements contradict each other.</summary>
+    public IReadOnlyList<Conflict> Conflicts => field ??= Trouble.ConflictsIn(Network.Graph, _labels, Network.Result.Situation);
 
     /// <summary>Facts whose sure demands leave no value.</summary>
     public IReadOnlyList<EmptyBand> EmptyBands => field ??= Trouble.EmptyBandsIn(Network.Graph, _labels);

@@ -1,4 +1,5 @@
 using ProcedureRules.Inference;
+using ProcedureRules.Language;
 
 namespace ProcedureRules.Beliefs;
 
@@ -8,7 +9,9 @@ namespace ProcedureRules.Beliefs;
 /// the satisfiability of propositional Horn formulae, 1984). Each level has rounds of its own: what makes an atom sure is not what first makes
 /// it possible. Moments count as met. Not for several threads at once.
 /// </summary>
-internal sealed class Foundations(BeliefState beliefs)
+/// <param name="beliefs">What is believed.</param>
+/// <param name="admits">Which records count; null: all.</param>
+internal sealed class Foundations(BeliefState beliefs, Func<Record, bool>? admits = null)
 {
     private readonly NodeIndex _nodes = beliefs.Network.Graph.Nodes;
     private readonly Dictionary<Assurance, int[]> _rounds = [];
@@ -21,7 +24,7 @@ internal sealed class Foundations(BeliefState beliefs)
     {
         var rounds = RoundsOf(level);
         return beliefs.Network.RecordsSupporting(atom)
-            .Where(support => beliefs.Available(support.Record, support.Index) >= level)
+            .Where(support => beliefs.Available(support.Record, support.Index) >= level && Admits(support.Record))
             .Select(support => (Support: support, Round: RoundOf(support.Record, rounds, level)))
             .Where(founded => founded.Round < rounds[_nodes.Of(atom)])
             .OrderBy(founded => founded.Round)
@@ -34,7 +37,7 @@ internal sealed class Foundations(BeliefState beliefs)
         foreach (var support in beliefs.Network.RecordsSupporting(atom))
         {
             var level = beliefs.Available(support.Record, support.Index);
-            if (level == Assurance.No) continue;
+            if (level == Assurance.No || !Admits(support.Record)) continue;
             var rounds = RoundsOf(level);
             var round = RoundOf(support.Record, rounds, level);
             if (round < rounds[_nodes.Of(atom)]) yield return (support, level, round);
@@ -44,6 +47,22 @@ internal sealed class Foundations(BeliefState beliefs)
     /// <summary>The level that a premise has to have for a record to reach one: a relation may be open where the record may.</summary>
     public static Assurance LevelOfPremise(Atom premise, Assurance level) =>
         premise is Atom.Related && level < Assurance.Sure ? Assurance.Held : level;
+
+    /// <summary>
+    /// What to look for first where the steps of a plan are known: what rests on them alone and not on one that is there merely to find something
+    /// out; then what rests on them alone; then anything.
+    /// </summary>
+    public static IReadOnlyList<Foundations> InOrder(BeliefState beliefs, IReadOnlySet<Step>? steps) => steps is null ? [new Foundations(beliefs)] :
+    [
+        new Foundations(beliefs, record => record.Mechanism != Mechanism.Find && IsWithin(record, steps)),
+        new Foundations(beliefs, record => IsWithin(record, steps)),
+        new Foundations(beliefs),
+    ];
+
+    /// <summary>Whether a record rests on some steps only.</summary>
+    public static bool IsWithin(Record record, IReadOnlySet<Step> steps) => record.Premises.All(premise => premise is not Atom.Occurs occurs || steps.Contains(occurs.Step));
+
+    private bool Admits(Record record) => admits is null || admits(record);
 
     private int[] RoundsOf(Assurance level)
     {
@@ -83,6 +102,7 @@ internal sealed class Foundations(BeliefState beliefs)
         void Conclude(int index)
         {
             var record = _nodes.Records[index];
+            if (!Admits(record)) return;
             for (var e = 0; e < record.Effects.Count; e++)
             {
                 if (record.Effects[e].Atom is not { } atom || beliefs.Available(record, e) < level) continue;

@@ -44,7 +44,8 @@ internal sealed class ReadingIndex
         }
     }
 
-    private static IEnumerable<Reading> Of(Conclusion? conclusion, Binding binding, Func<Kind, IReadOnlyList<Part>> partsOf)
+    /// <summary>What a conclusion reckons with.</summary>
+    public static IEnumerable<Reading> Of(Conclusion? conclusion, Binding binding, Func<Kind, IReadOnlyList<Part>> partsOf)
     {
         return conclusion switch
         {

@@ -1,4 +1,6 @@
 using ProcedureRules.Facts;
+using ProcedureRules.Inference;
+using ProcedureRules.Language;
 using ProcedureRules.Logic;
 using ProcedureRules.Packs;
 
@@ -18,6 +20,37 @@ internal static class Statements
     public static Dictionary<(Relation, Part, Part), AtomInput> OfRelations(Situation situation) => situation.Relations
         .GroupBy(statement => (statement.Relation, statement.A, statement.B))
         .ToDictionary(group => group.Key, group => Merge(group.Select(s => (s.Holds, s.Source)))!.Value);
+
+    /// <summary>The parts and relations on which the highest source contradicts itself, with what that comes to.</summary>
+    public static IEnumerable<(Atom Atom, AtomInput Input)> Contradictory(Situation situation) =>
+        situation.PartStatements.GroupBy(statement => (Atom)new Atom.Exists(statement.Part), statement => (statement.Exists, statement.Source))
+            .Concat(situation.Relations.GroupBy(statement => (Atom)new Atom.Related(statement.Relation, statement.A, statement.B), statement => (statement.Holds, statement.Source)))
+            .Where(group => Best(group) is var best && best.Contains(Truth.Yes) && best.Contains(Truth.No))
+            .Select(group => (group.Key, Merge(group)!.Value));
+
+    /// <summary>Everything that is stated of a part or a relation.</summary>
+    public static IEnumerable<(Truth Truth, Source Source)> Behind(Situation situation, Reading about) => about switch
+    {
+        Reading.OfPart(var part) => situation.PartStatements.Where(statement => statement.Part == part).Select(statement => (statement.Exists, statement.Source)),
+        Reading.OfRelation(var relation, var a, var b) => situation.Relations
+            .Where(statement => statement.Relation == relation && statement.A == a && statement.B == b).Select(statement => (statement.Holds, statement.Source)),
+        _ => [],
+    };
+
+    /// <summary>How a part or a relation is read.</summary>
+    public static Reading ReadingOf(Atom atom) => atom switch
+    {
+        Atom.Exists exists => new Reading.OfPart(exists.Part),
+        Atom.Related related => new Reading.OfRelation(related.Relation, related.A, related.B),
+        _ => throw new ArgumentOutOfRangeException(nameof(atom)),
+    };
+
+    private static HashSet<Truth> Best(IEnumerable<(Truth Truth, Source Source)> statements)
+    {
+        var all = statements.ToList();
+        var best = all.Max(statement => statement.Source);
+        return [.. all.Where(statement => statement.Source == best).Select(statement => statement.Truth)];
+    }
 
     private static AtomInput? Merge(IEnumerable<(Truth Truth, Source Source)> statements)
     {

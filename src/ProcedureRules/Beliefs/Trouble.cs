@@ -1,9 +1,12 @@
+using ProcedureRules.Facts;
+using ProcedureRules.Language;
+
 namespace ProcedureRules.Beliefs;
 
 /// <summary>Collects what contradicts itself in a labelled network.</summary>
 internal static class Trouble
 {
-    public static IReadOnlyList<Conflict> ConflictsIn(Graph graph, Labels labels)
+    public static IReadOnlyList<Conflict> ConflictsIn(Graph graph, Labels labels, Situation situation)
     {
         var conflicts = new List<Conflict>();
         for (var fact = 0; fact < graph.Nodes.Facts.Count; fact++)
@@ -13,9 +16,12 @@ internal static class Trouble
             var concluded = new List<FactMerge.Candidate>();
             foreach (var contributor in graph.Contributors[graph.Nodes.FactNode(fact)])
                 if (labels.Contributions[contributor] is { Required: Assurance.Sure } label) concluded.Add(new(label.Value, label.Rank, true, label.IsSettled));
-            conflicts.Add(new(key, FactMerge.Contradicting(key.Fact, labels.Observations[fact], concluded)));
+            conflicts.Add(new(new Reading.OfFact(key), FactMerge.Contradicting(key.Fact, labels.Observations[fact], concluded)));
         }
 
+        // What was supposed since is no longer what was stated.
+        foreach (var (atom, input) in Statements.Contradictory(situation))
+            if (graph.Nodes.Of(atom) is var index and >= 0 && labels.Inputs[index] == input) conflicts.Add(new(Statements.ReadingOf(atom), [Value.Of(false), Value.Of(true)]));
         return conflicts;
     }
 

@@ -3,6 +3,15 @@ namespace ProcedureRules.Explaining;
 /// <summary>What an item of a plan is.</summary>
 public enum PlanItemSort
 {
+    /// <summary>A step.</summary>
+    Step,
+
+    /// <summary>That one step comes before another.</summary>
+    Order,
+
+    /// <summary>A fact, as it is known and as it is demanded.</summary>
+    Figure,
+
     /// <summary>A stop.</summary>
     Stop,
 
@@ -38,4 +47,13 @@ public enum PlanItemSort
 
     /// <summary>Optional work.</summary>
     Offer,
+
+    /// <summary>What would tell causes apart.</summary>
+    TellingCheck,
+
+    /// <summary>What is assumed.</summary>
+    Assumption,
+
+    /// <summary>Statements that contradict each other.</summary>
+    Conflict,
 }

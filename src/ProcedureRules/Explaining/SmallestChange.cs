@@ -13,30 +13,36 @@ namespace ProcedureRules.Explaining;
 internal sealed class SmallestChange(BeliefState beliefs, WhyNotTarget target, CancellationToken cancellation)
 {
     private const int MostTried = 6000;
-    private const int MostPlanned = 40;
+    private const int MostPlanned = 120;
     private const int MostDepth = 4;
     private int _planned;
 
-    /// <summary>Whether every change of one fact, and of two, was tried.</summary>
-    public bool IsSearchedThrough { get; private set; } = true;
+    /// <summary>What the search came to.</summary>
+    public ChangeSearch Result { get; private set; } = ChangeSearch.NoneOfTwo;
 
     /// <summary>How many changes were tried.</summary>
     public int Tried { get; private set; }
 
     public IReadOnlyList<SupposedFact> Find(IReadOnlyList<Record> records)
     {
+        if (!target.IsPossible(AllOpen.Of(beliefs)))
+        {
+            Result = ChangeSearch.Impossible;
+            return [];
+        }
+
         var readings = new List<Reading>();
         foreach (var record in records) Collect(record, 0, [], readings);
         var suppositions = readings.SelectMany(reading => Outcomes.OfAny(beliefs, reading).Where(beliefs.Network.Covers).Select(answer => (Reading: reading, Answer: answer))).ToList();
         foreach (var one in suppositions)
-            if (Brings([one.Answer])) return [Tell(one)];
+            if (Brings([one.Answer])) return Found(one);
         for (var first = 0; first < suppositions.Count; first++)
         {
             for (var second = first + 1; second < suppositions.Count; second++)
             {
                 if (suppositions[first].Reading == suppositions[second].Reading) continue;
-                if (Brings([suppositions[first].Answer, suppositions[second].Answer])) return [Tell(suppositions[first]), Tell(suppositions[second])];
-                if (!IsSearchedThrough) return [];
+                if (Brings([suppositions[first].Answer, suppositions[second].Answer])) return Found(suppositions[first], suppositions[second]);
+                if (Result == ChangeSearch.Unfinished) return [];
             }
         }
 
@@ -46,13 +52,19 @@ internal sealed class SmallestChange(BeliefState beliefs, WhyNotTarget target, C
     private bool Brings(IReadOnlyList<Supposition> change)
     {
         cancellation.ThrowIfCancellationRequested();
-        if (Tried >= MostTried || _planned >= MostPlanned) IsSearchedThrough = false;
-        if (!IsSearchedThrough) return false;
+        if (Tried >= MostTried || _planned >= MostPlanned) Result = ChangeSearch.Unfinished;
+        if (Result == ChangeSearch.Unfinished) return false;
         Tried++;
         var supposed = beliefs.With(change);
         if (!target.IsWithinReach(supposed)) return false;
         _planned++;
         return Planner.Plan(supposed, cancellation).Plan is { } plan && target.IsIn(plan);
+    }
+
+    private IReadOnlyList<SupposedFact> Found(params (Reading Reading, Supposition Answer)[] changes)
+    {
+        Result = ChangeSearch.Found;
+        return [.. changes.Select(Tell)];
     }
 
     private SupposedFact Tell((Reading Reading, Supposition Answer) change) =>

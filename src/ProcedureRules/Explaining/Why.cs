@@ -1,7 +1,5 @@
 using System.Globalization;
 using ProcedureRules.Facts;
-using ProcedureRules.Inference;
-using ProcedureRules.Language;
 using ProcedureRules.Planning;
 using ProcedureRules.Spelling;
 
@@ -10,22 +8,35 @@ namespace ProcedureRules.Explaining;
 /// <summary>Why an item stands in a plan.</summary>
 public static class Why
 {
+    private const string Before = " before ";
+
+    /// <summary>The explanation of an entry of a plan.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="entry">The entry, as <see cref="PlanContents.Of"/> lists it.</param>
+    public static WhyAnswer Of(Plan plan, PlanEntry entry)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(entry);
+        return new WhyAnswer(entry, new WhyNode(WhyNodeSort.Item, entry.Text, [.. entry.Grounds(new ItemTrees(plan))]) { Id = entry.Id });
+    }
+
     /// <summary>
-    /// The explanation of an item: a step by number or id, a fact by path (<c>engine.rise</c>), or a caution, check, tool, supply, hold, stop,
-    /// offer or finding by a piece of its words.
+    /// The explanation of an item: a step by number, id or operation; an order of two steps, <c>7 before 12</c>; a fact by path
+    /// (<c>engine.rise</c>) or a question by id; anything else by a piece of its words.
     /// </summary>
     /// <param name="plan">The plan.</param>
     /// <param name="item">The item.</param>
-    /// <returns>One tree for each thing that fits; empty where nothing does.</returns>
-    public static IReadOnlyList<WhyNode> Of(Plan plan, string item)
+    /// <returns>One answer for each thing that fits and rests on something else; empty where nothing does.</returns>
+    public static IReadOnlyList<WhyAnswer> Of(Plan plan, string item)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(item);
-        var wanted = item.Trim();
-        if (Steps(plan, wanted) is { Count: > 0 } steps) return [.. steps.Select(step => new WhyTree(plan.Beliefs).Of(step))];
-        if (Fact(plan, wanted) is { } key) return [new WhyTree(plan.Beliefs).Of(key)];
-        return [.. Records(plan, wanted).Distinct().Select(record => new WhyTree(plan.Beliefs).Of(record))];
+        var answers = Entries(plan, item.Trim()).Select(entry => Of(plan, entry)).ToList();
+        return [.. answers.DistinctBy(answer => (answer.Item.Sort, Ground(answer)))];
     }
+
+    /// <summary>Whether a plan has an item, by the same words.</summary>
+    internal static bool Has(Plan plan, string item) => Entries(plan, item.Trim()).Any();
 
     /// <summary>The name of a step or fact of the plan that is spelt nearest to an item that was not found; null where none is near.</summary>
     public static string? Nearest(Plan plan, string item)
@@ -36,34 +47,42 @@ public static class Why
         return NearestName.Find(item, names);
     }
 
-    private static List<Step> Steps(Plan plan, string item)
+    // The same words at several steps, for the same reason, are one answer.
+    private static string Ground(WhyAnswer answer) => answer.Item.Sort is PlanItemSort.Step or PlanItemSort.Order
+        ? answer.Item.Id
+        : $"{answer.Item.Text}|{string.Join('|', answer.Tree.Because.Select(because => $"{because.Rule} {because.Text}"))}";
+
+    private static IEnumerable<PlanEntry> Entries(Plan plan, string item)
     {
-        var isNumber = int.TryParse(item, NumberStyles.None, CultureInfo.InvariantCulture, out var number);
-        return [.. plan.Steps.Where(step => isNumber ? step.Number == number : step.Id == item || step.Step.Operation.Name == item).Select(step => step.Step).Distinct()];
+        if (item.Length == 0) return [];
+        if (Steps(plan, item) is { Count: > 0 } steps) return steps.DistinctBy(step => step.Step).Select(PlanContents.Step);
+        if (Order(plan, item) is { } order) return [order];
+        var beside = PlanContents.Beside(plan).ToList();
+        if (beside.Where(entry => entry.Id == item).ToList() is { Count: > 0 } named) return named;
+        return Fact(plan, item) is { } fact ? [fact] : beside.Where(entry => entry.Has(item));
     }
 
-    private static FactKey? Fact(Plan plan, string item)
+    private static List<PlanStep> Steps(Plan plan, string item)
+    {
+        var isNumber = int.TryParse(item, NumberStyles.None, CultureInfo.InvariantCulture, out var number);
+        return [.. plan.Steps.Where(step => isNumber ? step.Number == number : step.Id == item || step.Step.Operation.Name == item)];
+    }
+
+    // Whichever way round it is asked, the order that the plan has.
+    private static PlanEntry? Order(Plan plan, string item)
+    {
+        var at = item.IndexOf(Before, StringComparison.Ordinal);
+        if (at < 0) return null;
+        if (Steps(plan, item[..at].Trim()) is not [var one, ..] || Steps(plan, item[(at + Before.Length)..].Trim()) is not [var other, ..] || one == other) return null;
+        return one.Number < other.Number ? PlanContents.Order(one, other) : PlanContents.Order(other, one);
+    }
+
+    private static PlanEntry? Fact(Plan plan, string item)
     {
         var dot = item.IndexOf('.', StringComparison.Ordinal);
         if (dot < 0) return null;
         foreach (var part in plan.Situation.Parts)
-            if (part.Name == item[..dot] && plan.Situation.Vocabulary.FactOf(part.Kind, item[(dot + 1)..]) is { } fact) return new FactKey(part, fact);
+            if (part.Name == item[..dot] && plan.Situation.Vocabulary.FactOf(part.Kind, item[(dot + 1)..]) is { } fact) return PlanContents.Figure(new FactKey(part, fact));
         return null;
-    }
-
-    private static IEnumerable<Record> Records(Plan plan, string words)
-    {
-        if (words.Length == 0) return [];
-        var cautions = plan.Cautions.Concat(plan.Steps.SelectMany(step => step.Cautions)).Where(caution => Has(caution.Text)).Select(caution => caution.Reason);
-        var checks = plan.Steps.SelectMany(step => step.Checks).Where(check => Has(check.Text)).Select(check => check.Reason);
-        var waits = plan.Steps.SelectMany(step => step.Waits).Where(wait => Has(wait.Text)).Select(wait => wait.Reason);
-        var holds = plan.Holds.Concat(plan.Steps.SelectMany(step => step.Holds)).Where(hold => Has(hold.Text)).Select(hold => hold.Reason);
-        var stops = plan.Stops.Where(stop => Has(stop.Text)).Select(stop => stop.Reason);
-        var items = plan.Tools.Concat(plan.Supplies).Concat(plan.Offers).Where(entry => Has(entry.Text)).Select(entry => entry.Reason).OfType<Reason>();
-        var findings = plan.Findings.Where(finding => Has(finding.Text)).SelectMany(finding => finding.For.Concat(finding.Against));
-        var choices = plan.Choices.Where(choice => Has(choice.Text) || choice.Ways.Any(way => Has(way.Text))).SelectMany(choice => choice.Because);
-        return cautions.Concat(checks).Concat(waits).Concat(holds).Concat(stops).Concat(items).Concat(findings).Concat(choices).Select(reason => reason.Record);
-
-        bool Has(Wording text) => text.ToString().Contains(words, StringComparison.OrdinalIgnoreCase);
     }
 }

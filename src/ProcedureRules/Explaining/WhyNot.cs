@@ -1,5 +1,4 @@
 using ProcedureRules.Beliefs;
-using ProcedureRules.Facts;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
 using ProcedureRules.Logic;
@@ -36,7 +35,7 @@ public static class WhyNot
         var behind = records.Concat(target.Forbidding().Select(source => source.Record)).Concat(target.ForbiddingRivals().Select(source => source.Record)).Distinct();
         var change = search.Find([.. behind]);
         return new WhyNotAnswer(
-            target.Text, target.NotTaken(plan), [.. forbidden.Select(source => reasons.Of(source.Record))], rules, change, search.IsSearchedThrough, search.Tried);
+            target.Text, target.NotTaken(plan), [.. forbidden.Select(source => reasons.Of(source.Record))], rules, change, search.Result, search.Tried);
     }
 
     /// <summary>The step spelt nearest to an item that was not found; null where none is near.</summary>
@@ -66,8 +65,7 @@ public static class WhyNot
 
     private static List<Wording> Read(Record record, int test, BeliefState beliefs) =>
     [
-        .. record.Tests[test].Reads(record.Binding, beliefs.PartsOf).Distinct().OfType<Reading.OfFact>().Select(reading => reading.Key)
-            .Select(key => new Wording(units => $"{key.Part.Text} {Words.Name(key.Fact.Name)}: {beliefs.Fact(key.Part, key.Fact).In(units)}{(beliefs.SourceOf(key) == Source.None ? " (not known)" : "")}")),
+        .. record.Tests[test].Reads(record.Binding, beliefs.PartsOf).Distinct().Select(new AtomTexts(beliefs).Of),
     ];
 
     private static WhyNotCondition? Of(Atom premise, BeliefState beliefs) => premise switch

@@ -8,7 +8,7 @@ namespace ProcedureRules.Explaining;
 /// <param name="ForbiddenBy">The rules that forbid it.</param>
 /// <param name="Rules">What would give it, each with its conditions; the nearest to giving it first.</param>
 /// <param name="Change">The smallest change of facts found that brings it in; empty where none was found.</param>
-/// <param name="IsSearchedThrough">Whether every change of one fact, and of two, was tried.</param>
+/// <param name="Search">What the search for it came to.</param>
 /// <param name="Tried">How many changes were tried.</param>
 public sealed record WhyNotAnswer(
-    Wording Item, IReadOnlyList<Wording> NotTaken, IReadOnlyList<Reason> ForbiddenBy, IReadOnlyList<WhyNotRule> Rules, IReadOnlyList<SupposedFact> Change, bool IsSearchedThrough, int Tried);
+    Wording Item, IReadOnlyList<Wording> NotTaken, IReadOnlyList<Reason> ForbiddenBy, IReadOnlyList<WhyNotRule> Rules, IReadOnlyList<SupposedFact> Change, ChangeSearch Search, int Tried);

@@ -34,12 +34,20 @@ internal sealed class WhyNotTarget
     }
 
     /// <summary>Whether a plan has it.</summary>
-    public bool IsIn(Plan plan) => _steps.Count > 0 ? plan.Steps.Any(step => _steps.Contains(step.Step)) : Why.Of(plan, _words).Count > 0;
+    public bool IsIn(Plan plan) => _steps.Count > 0 ? plan.Steps.Any(step => _steps.Contains(step.Step)) : Why.Has(plan, _words);
 
     /// <summary>Whether it can be in a plan under some beliefs: a quick look before planning.</summary>
     public bool IsWithinReach(BeliefState beliefs) => _steps.Count > 0
-        ? _steps.Any(step => beliefs.Available(new Atom.Occurs(step)) >= Assurance.Provisional)
+        ? Prohibitions.Under(beliefs) is var prohibitions && _steps.Any(step => beliefs.Available(new Atom.Occurs(step)) > Assurance.No && prohibitions.Of(step) is null)
         : Effects().Any(source => beliefs.Available(source.Record, source.Index) > Assurance.No);
+
+    /// <summary>Whether it can be in any plan of some beliefs in which things are open: nothing gives it even possibly, or something surely forbids it.</summary>
+    public bool IsPossible(BeliefState open) => _steps.Count > 0
+        ? _steps.Any(step => open.Available(new Atom.Occurs(step)) > Assurance.No && !Forbidding([step]).Any(source => IsSureAlways(source, step, open)))
+        : IsWithinReach(open);
+
+    private static bool IsSureAlways(RecordEffect source, Step step, BeliefState open) => source.Record.Moments.Count == 0
+        && (source.Effect.Conclusion is Conclusion.ForbidStep ? open.Given(source.Record, source.Index, step) : open.Required(source.Record, source.Index)) == Assurance.Sure;
 
     /// <summary>The records of rules that would give it.</summary>
     public IReadOnlyList<Record> Records()

@@ -3,24 +3,23 @@ using ProcedureRules.Facts;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
 using ProcedureRules.Logic;
-using ProcedureRules.Packs;
 using ProcedureRules.Planning;
 
 namespace ProcedureRules.Explaining;
 
 /// <summary>
 /// Unfolds the records behind an item into a tree: one support for each atom, the most direct of those that make it as firm as it is, so that
-/// no explanation runs in a circle. What was already told is not told again.
+/// no explanation runs in a circle. What was already told is not told again. In a plan, what rests on its steps is told before what rests on
+/// work that it has not.
 /// </summary>
-internal sealed class WhyTree(BeliefState beliefs, int deepest = WhyTree.UsualDepth)
+internal sealed class WhyTree(BeliefState beliefs, Plan? plan = null, int deepest = WhyTree.UsualDepth)
 {
-    private const int UsualDepth = 24;
+    private const int UsualDepth = 60;
 
-    private readonly Foundations _foundations = new(beliefs);
+    private readonly Support _support = new(beliefs, plan);
     private readonly Reasons _reasons = new(beliefs);
+    private readonly AtomTexts _texts = new(beliefs);
     private readonly HashSet<object> _told = [];
-
-    private static WhyNode Deeper { get; } = WhyNode.Stated(new Wording("(and so on)"));
 
     /// <summary>Why a step stands in the plan.</summary>
     public WhyNode Of(Step step) => Of(new Atom.Occurs(step));
@@ -28,61 +27,92 @@ internal sealed class WhyTree(BeliefState beliefs, int deepest = WhyTree.UsualDe
     /// <summary>Why an atom holds, or may.</summary>
     public WhyNode Of(Atom atom) => Of(atom, beliefs.Available(atom), 0);
 
-    /// <summary>Why a record concludes.</summary>
-    public WhyNode Of(Record record) => Of(record, LevelOf(record), 0);
+    /// <summary>Why a record concludes, with what some of its conclusions reckon with.</summary>
+    public WhyNode Of(Record record, Func<Conclusion, bool>? isTold = null) => Of(record, LevelOf(record), isTold, 0);
 
-    /// <summary>Why a fact is taken to be what it is.</summary>
-    public WhyNode Of(FactKey key) => Of(key, 0);
+    /// <summary>Why something is taken to be what it is.</summary>
+    public WhyNode Of(Reading reading) => Of(reading, 0);
+
+    /// <summary>What stands directly behind an atom; empty where it is stated, or where nothing is known to stand behind it.</summary>
+    public IReadOnlyList<WhyNode> Behind(Atom atom)
+    {
+        var level = beliefs.Available(atom);
+        _told.Add(atom);
+        return _support.Direct(atom, level) is { } effect ? [Of(effect, level, 0)] : [];
+    }
 
     private WhyNode Of(Atom atom, Assurance level, int depth)
     {
-        var text = TextOf(atom);
-        var support = level == Assurance.No || _foundations.IsStated(atom, level) ? null : Direct(atom, level);
-        if (support is not { } effect) return WhyNode.Stated(atom is Atom.Related or Atom.Exists ? WithSource(text, atom) : text);
-        if (!_told.Add(atom)) return AsAbove(text);
-        return new WhyNode(text, null, null, null, depth == deepest ? [Deeper] : [Of(effect.Record, level, depth + 1)]);
-    }
-
-    // A mechanism is not what a person asks for: what wanted the state is.
-    private RecordEffect? Direct(Atom atom, Assurance level)
-    {
-        while (_foundations.SupportsOf(atom, level).Cast<RecordEffect?>().FirstOrDefault() is { } support)
+        var (sort, text, id) = (AtomTexts.SortOf(atom), _texts.Of(atom), AtomTexts.IdOf(atom));
+        if (_support.Direct(atom, level) is not { } effect)
         {
-            var wanted = support.Record.Mechanism is Mechanism.Reach or Mechanism.Alternative
-                ? support.Record.Premises.FirstOrDefault(premise => premise is Atom.Wanted or Atom.Open)
-                : null;
-            if (wanted is null) return support;
-            atom = wanted;
+            if (atom is Atom.Chosen chosen) return _told.Add(atom) ? new WhyNode(sort, text, [.. _texts.NotTaken(plan, chosen)]) : AsAbove(text, id);
+            return WhyNode.Leaf(sort, atom is Atom.Related or Atom.Exists ? _texts.WithSource(text, atom) : text, id);
         }
 
-        return null;
+        if (!_told.Add(atom)) return AsAbove(text, id);
+        return new WhyNode(sort, text, depth >= deepest ? [Deeper] : [Of(effect, level, depth + 1)]) { Id = id };
     }
 
-    private WhyNode Of(Record record, Assurance level, int depth)
+    private WhyNode Of(RecordEffect effect, Assurance level, int depth) => Of(effect.Record, level, conclusion => conclusion == effect.Effect.Conclusion, depth);
+
+    private WhyNode Of(Record record, Assurance level, Func<Conclusion, bool>? isTold, int depth)
     {
         var reason = _reasons.Of(record);
-        var rule = record.Rule is null ? null : reason.Rule;
-        if (depth >= deepest) return new WhyNode(reason.Text, rule, reason.Pack, reason.Basis, [Deeper]);
-        var because = new List<WhyNode>();
-        for (var i = 0; i < record.Tests.Count; i++) because.Add(Of(record, i, depth + 1));
-        foreach (var moment in record.Moments)
-            because.Add(WhyNode.Stated(new Wording($"At that moment the {Words.State(moment)}.")));
-        foreach (var premise in record.Premises.Distinct())
+        var node = new WhyNode(WhyNodeSort.Rule, reason.Text, depth >= deepest ? [Deeper] : Because(record, level, isTold, depth))
         {
-            if (premise is not Atom.Exists exists || beliefs.Exists(exists.Part) != Truth.Yes)
-                because.Add(Of(premise, Foundations.LevelOfPremise(premise, level), depth + 1));
-        }
-
-        return new WhyNode(reason.Text, rule, reason.Pack, reason.Basis, because);
+            Rule = record.Rule is null ? null : reason.Rule,
+            Pack = reason.Pack,
+            Basis = reason.Basis,
+        };
+        return node.Because.Count == 0 ? node with { Sort = WhyNodeSort.Declaration } : node;
     }
 
-    private WhyNode Of(Record record, int test, int depth)
+    private List<WhyNode> Because(Record record, Assurance level, Func<Conclusion, bool>? isTold, int depth)
     {
-        var truth = beliefs.TruthOf(record, test) switch { Truth.Yes => "yes", Truth.No => "no", _ => "not known" };
-        var readings = record.Tests[test].Reads(record.Binding, beliefs.PartsOf).Distinct();
-        return new WhyNode(
-            new Wording($"{Words.Condition(record, record.Tests[test])}: {truth}"), null, null, null,
-            depth >= deepest ? [Deeper] : [.. readings.Select(reading => Of(reading, depth + 1))]);
+        var because = new List<WhyNode>();
+        var read = new HashSet<Reading>();
+        for (var i = 0; i < record.Tests.Count; i++) because.Add(Of(record, i, read, depth + 1));
+        foreach (var moment in record.Moments) because.Add(Of(moment, depth + 1));
+        foreach (var premise in record.Premises.Distinct())
+        {
+            if (premise is Atom.Exists exists && beliefs.Exists(exists.Part) == Truth.Yes) continue;
+            if (premise is Atom.Open && SameRule(record, premise, level) is { } choice) because.AddRange(Because(choice.Record, level, null, depth));
+            else because.Add(Of(premise, Foundations.LevelOfPremise(premise, level), depth + 1));
+        }
+
+        // What the conclusions reckon with beside the conditions: the figures of a demand, of a limit, of a wait.
+        foreach (var told in record.Effects.Select(effect => effect.Conclusion).Where(conclusion => conclusion is not null && isTold?.Invoke(conclusion) == true))
+            foreach (var reading in ReadingIndex.Of(told, record.Binding, beliefs.PartsOf))
+                if (read.Add(reading)) because.Add(Of(reading, depth + 1));
+        if (record.Mechanism == Mechanism.Arrival && record.Premises is [Atom.Exists arrived]) because.AddRange(_texts.OnArrival(arrived.Part));
+        if (because.Count == 0) because.AddRange(record.Premises.OfType<Atom.Exists>().Select(part => Of(part, level, depth + 1)));
+        return because;
+    }
+
+    // One way of a choice and the choice itself come from the same words of the same rule.
+    private RecordEffect? SameRule(Record record, Atom open, Assurance level) =>
+        _support.Direct(open, level) is { } effect && effect.Record.Rule == record.Rule ? effect : null;
+
+    private WhyNode Of(Record record, int test, HashSet<Reading> read, int depth)
+    {
+        var text = new Wording($"{Words.Condition(record, record.Tests[test])}: {AtomTexts.Word(beliefs.TruthOf(record, test))}");
+        if (depth >= deepest) return new WhyNode(WhyNodeSort.Condition, text, [Deeper]);
+        var readings = record.Tests[test].Reads(record.Binding, beliefs.PartsOf).Distinct().ToList();
+        read.UnionWith(readings);
+        return new WhyNode(WhyNodeSort.Condition, text, readings.Count == 0
+            ? [WhyNode.Leaf(WhyNodeSort.Fact, "the vehicle has none of what this asks for")]
+            : [.. readings.Select(reading => Of(reading, depth + 1))]);
+    }
+
+    // In a plan a state is what a step left.
+    private WhyNode Of(GroundState moment, int depth)
+    {
+        var text = new Wording($"At that moment the {Words.State(moment)}.");
+        var maker = plan?.Steps.FirstOrDefault(step => step.Changes.Any(change => change.After.Part == moment.Part
+            && ReferenceEquals(change.After.Aspect, moment.Aspect) && (change.After.States.Bits & ~moment.States.Bits) == 0));
+        if (maker is null || depth >= deepest) return WhyNode.Leaf(WhyNodeSort.State, text);
+        return new WhyNode(WhyNodeSort.State, text, [Of(new Atom.Occurs(maker.Step), beliefs.Available(new Atom.Occurs(maker.Step)), depth + 1)]);
     }
 
     private WhyNode Of(Reading reading, int depth) => reading switch
@@ -96,28 +126,29 @@ internal sealed class WhyTree(BeliefState beliefs, int deepest = WhyTree.UsualDe
 
     private WhyNode OfRead(Atom atom, int depth) => Of(atom, beliefs.Available(atom), depth);
 
-    private WhyNode Of(FactKey key, int depth)
-    {
-        var name = $"{key.Part.Text} {Words.Name(key.Fact.Name)}";
-        var source = beliefs.SourceOf(key);
-        var said = source == Source.None ? "not known" : source.ToString().ToLowerInvariant();
-        var note = beliefs.Observations(key).FirstOrDefault(observation => observation.Source == source && observation.Note is not null)?.Note;
-        var text = new Wording(units => $"{name}: {beliefs.Fact(key.Part, key.Fact).In(units)}, {said}{(note is null ? "" : $" ({note})")}");
-        return Of(text, ContributorsTo<Conclusion.Set>(key), key, depth);
-    }
+    private WhyNode Of(FactKey key, int depth) => Of(_texts.Of(key), key.ToString(), ContributorsTo<Conclusion.Set>(key), key, depth);
 
     private WhyNode OfDemand(FactKey key, int depth)
     {
-        var text = new Wording(units => $"{key.Part.Text} {Words.Name(key.Fact.Name)} demanded: {beliefs.Demanded(key.Part, key.Fact).ToDisplay(units)}");
-        return Of(text, ContributorsTo<Conclusion.Demand>(key), ("demand", key), depth);
+        var bounds = ContributorsTo<Conclusion.Demand>(key).ToLookup(effect => ((Conclusion.Demand)effect.Effect.Conclusion!).IsAtMost);
+        var least = Of(_texts.OfDemand(key), key.ToString(), [.. bounds[false]], ("demand", key), depth);
+        if (!bounds[true].Any()) return least;
+        var most = Of(_texts.OfAllowed(key), key.ToString(), [.. bounds[true]], ("allowed", key), depth);
+        return bounds[false].Any() ? least.And([most]) : most;
     }
 
-    private WhyNode Of(Wording text, List<RecordEffect> contributors, object about, int depth)
+    private WhyNode Of(Wording text, string id, List<RecordEffect> contributors, object about, int depth)
     {
-        if (contributors.Count == 0) return WhyNode.Stated(text);
-        if (!_told.Add(about)) return AsAbove(text);
-        return new WhyNode(text, null, null, null, depth >= deepest ? [Deeper] : [.. contributors.Select(effect =>
-            Of(effect.Record, beliefs.Available(effect.Record, effect.Index), depth + 1))]);
+        if (contributors.Count == 0) return WhyNode.Leaf(WhyNodeSort.Fact, text, id);
+        if (!_told.Add(about)) return AsAbove(text, id);
+        if (depth >= deepest) return new WhyNode(WhyNodeSort.Fact, text, [Deeper]) { Id = id };
+
+        // A rule that says the same of several parts or steps is told once.
+        return new WhyNode(WhyNodeSort.Fact, text,
+        [
+            .. contributors.DistinctBy(effect => (effect.Record.Rule, _reasons.Of(effect.Record).Text.ToString()))
+                .Select(effect => Of(effect, beliefs.Available(effect.Record, effect.Index), depth + 1)),
+        ]) { Id = id };
     }
 
     private List<RecordEffect> ContributorsTo<TConclusion>(FactKey key)
@@ -128,23 +159,7 @@ internal sealed class WhyTree(BeliefState beliefs, int deepest = WhyTree.UsualDe
     private Assurance LevelOf(Record record) =>
         Enumerable.Range(0, record.Effects.Count).Select(effect => beliefs.Available(record, effect)).DefaultIfEmpty().Max();
 
-    private static WhyNode AsAbove(Wording text) => WhyNode.Stated(new Wording(units => $"{text.In(units)} (as above)"));
+    private static WhyNode Deeper { get; } = WhyNode.Leaf(WhyNodeSort.CutOff, "(and so on)");
 
-    private Wording WithSource(Wording text, Atom atom) => beliefs.SourceOf(atom) is var source and not Source.None
-        ? new Wording(units => $"{text.In(units)}, {source.ToString().ToLowerInvariant()}")
-        : text;
-
-    private Wording TextOf(Atom atom) => atom switch
-    {
-        Atom.Exists exists => new Wording($"the vehicle has the {exists.Part.Text}: {Word(beliefs.Exists(exists.Part))}"),
-        Atom.Related related => new Wording($"{Words.Relation(related.Relation, related.A, related.B)}: {Word(beliefs.TruthOf(atom))}"),
-        Atom.Asked asked => new Wording($"the job is asked for: {asked.Request.Job.Text.Text.Replace("{it}", asked.Request.On.Text, StringComparison.Ordinal)}"),
-        Atom.Occurs occurs => Words.Instruction(beliefs, occurs.Step),
-        Atom.Wanted wanted => new Wording($"wanted: {Words.State(new GroundState(wanted.Part, wanted.Aspect, wanted.States))}"),
-        Atom.Open open => new Wording($"there is a choice: {Words.Choice(open.Choice)}"),
-        Atom.Chosen chosen => new Wording($"this way {(beliefs.Taken(chosen.Choice) == chosen.Option ? "was" : "may be")} chosen: {Words.Choice(chosen.Choice)}"),
-        _ => new Wording(""),
-    };
-
-    private static string Word(Truth truth) => truth switch { Truth.Yes => "yes", Truth.No => "no", _ => "not known" };
+    private static WhyNode AsAbove(Wording text, string? id) => WhyNode.Leaf(WhyNodeSort.Repeated, new Wording(units => $"{text.In(units)} (as above)"), id);
 }

@@ -77,7 +77,8 @@ internal static class SheetWriter
         }
     }
 
-    private static string Write(Value value, UnitSystem units)
+    /// <summary>A value as a sheet or a statement has it.</summary>
+    public static string Write(Value value, UnitSystem units)
     {
         if (value.Type.IsText)
             return YamlWords.Quote(value.Text ?? "");

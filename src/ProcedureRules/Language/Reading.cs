@@ -8,6 +8,16 @@ public abstract record Reading
 {
     private Reading() { }
 
+    /// <summary>The id, as <c>--set</c> takes it: a fact's path, a relation with its parts, a part's name.</summary>
+    public string Id => this switch
+    {
+        OfFact fact => fact.Key.ToString(),
+        OfDemand demand => demand.Key.ToString(),
+        OfRelation relation => $"{relation.Relation.Name}({relation.A.Name}, {relation.B.Name})",
+        OfPart part => $"part {part.Part.Name}",
+        _ => "",
+    };
+
     /// <summary>The merged value of a fact.</summary>
     public sealed record OfFact(FactKey Key) : Reading;
 

@@ -62,10 +62,10 @@ internal sealed class Attacher(World world, IReadOnlyList<Occurrence> occurrence
                     if (Text(line.Text, record) is var words && !detail.Any(other => Same(other, words))) detail.Add(words);
                     break;
                 case Conclusion.Tool tool when isNow && Is(tool.Step, record, step):
-                    Tools.Add(Text(tool.Text, record), occurrence.Id, isFirm && level == Assurance.Sure, Authored(record));
+                    Tools.Add(Text(tool.Text, record), occurrence.Id, isFirm && level == Assurance.Sure, reasons.Of(record));
                     break;
                 case Conclusion.Supply supply when isNow && Is(supply.Step, record, step):
-                    Supplies.Add(Text(supply.Text, record), occurrence.Id, isFirm && level == Assurance.Sure, Authored(record));
+                    Supplies.Add(Text(supply.Text, record), occurrence.Id, isFirm && level == Assurance.Sure, reasons.Of(record));
                     break;
                 case Conclusion.Slower slower when isNow && level > Assurance.Held && Is(slower.Step, record, step):
                     slowed.Add(slower, record, level == Assurance.Sure);
@@ -172,8 +172,6 @@ internal sealed class Attacher(World world, IReadOnlyList<Occurrence> occurrence
     }
 
     private Wording Text(Template template, Record record) => new(template, _beliefs, record.Binding);
-
-    private Reason? Authored(Record record) => record.Rule?.Because is null ? null : reasons.Of(record);
 
     private static bool Is(int slot, Record record, Step step) => slot >= 0 && record.Binding.Step(slot).Equals(step);
 

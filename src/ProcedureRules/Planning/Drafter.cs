@@ -11,7 +11,7 @@ internal sealed class Drafter(Decision decision, ChoiceBook book, PlannerOptions
 {
     private readonly BeliefState _beliefs = decision.Beliefs;
     private readonly Situation _situation = decision.Beliefs.Network.Result.Situation;
-    private readonly Reasons _reasons = new(decision.Beliefs);
+    private Reasons _reasons = new(decision.Beliefs);
 
     /// <summary>The draft of an order.</summary>
     public PlanDraft Draft(World world, Moment end)
@@ -19,6 +19,7 @@ internal sealed class Drafter(Decision decision, ChoiceBook book, PlannerOptions
         var occurrences = Occurrence.Upto(end);
         var held = HoldFinder.Roots(_beliefs);
         var steps = occurrences.Select(occurrence => occurrence.Work.Step).Distinct().ToList();
+        _reasons = new Reasons(_beliefs, steps.ToHashSet());
         var questions = Questioner.Ask(_beliefs, steps, book, held).Select(inquiry => QuestionWriter.Write(_beliefs, inquiry, occurrences)).ToList();
         var attacher = new Attacher(world, occurrences, _reasons, questions);
         var (placed, general) = Place(held, occurrences, questions);

@@ -4,5 +4,5 @@ namespace ProcedureRules.Planning;
 /// <param name="Text">The words.</param>
 /// <param name="Steps">The ids of the steps it is for.</param>
 /// <param name="IsSure">Whether it is sure, or only possible.</param>
-/// <param name="Reason">Why, where a rule says so.</param>
+/// <param name="Reason">Why; null for an assumption.</param>
 public sealed record PlanItem(Wording Text, IReadOnlyList<string> Steps, bool IsSure, Reason? Reason);

@@ -11,14 +11,7 @@ namespace ProcedureRules.Planning;
 internal static class QuestionWriter
 {
     /// <summary>The id of a key, as it is set again: a fact's path, a relation with its parts, a part's name.</summary>
-    public static string IdOf(Reading reading) => reading switch
-    {
-        Reading.OfFact fact => fact.Key.ToString(),
-        Reading.OfDemand demand => demand.Key.ToString(),
-        Reading.OfRelation relation => $"{relation.Relation.Name}({relation.A.Name}, {relation.B.Name})",
-        Reading.OfPart part => $"part {part.Part.Name}",
-        _ => "",
-    };
+    public static string IdOf(Reading reading) => reading.Id;
 
     /// <summary>The step that finds a fact out, where it takes work whose needs do not hold now and inference has seen it.</summary>
     public static Step? CheckFor(BeliefState beliefs, Reading reading)

@@ -5,10 +5,10 @@ using ProcedureRules.Language;
 namespace ProcedureRules.Planning;
 
 /// <summary>Turns records into reasons, and finds those of a step: what wants it, and the words of its rules.</summary>
-internal sealed class Reasons(BeliefState beliefs)
+internal sealed class Reasons(BeliefState beliefs, IReadOnlySet<Step>? steps = null)
 {
     private const int MostOfStep = 6;
-    private readonly Grounds _grounds = new(beliefs);
+    private readonly Grounds _grounds = new(beliefs, steps);
 
     /// <summary>The reason that a record gives.</summary>
     public Reason Of(Record record)

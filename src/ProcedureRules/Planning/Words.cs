@@ -41,6 +41,10 @@ internal static partial class Words
     public static string Relation(Relation relation, Part a, Part b) => relation.Text
         .Replace("{a}", $"the {a.Text}", StringComparison.Ordinal).Replace("{b}", $"the {b.Text}", StringComparison.Ordinal);
 
+    /// <summary>What contradicts itself, and how: <c>fan.thread: left hand nut against right hand nut</c>.</summary>
+    public static Wording Conflict(Conflict conflict) => new(units => $"{conflict.About.Id}: {string.Join(" against ", conflict.Values.Select(value => value.In(units)))}");
+
+
     /// <summary>A condition of a rule with its parts in a technician's words.</summary>
     public static string Condition(Record record, Test test)
     {

@@ -1,5 +1,6 @@
 using ProcedureRules.Beliefs;
 using ProcedureRules.Facts;
+using ProcedureRules.Language;
 using ProcedureRules.Logic;
 using Xunit;
 using static ProcedureRules.Tests.Beliefs.World;
@@ -46,7 +47,7 @@ public class MergeTests
         var beliefs = _world.Believe();
         Assert.Equal(Millimetres(1, 4), beliefs.Fact(gap.Part, gap.Fact));
         var conflict = Assert.Single(beliefs.Conflicts);
-        Assert.Equal(gap, conflict.Key);
+        Assert.Equal(gap, ((Reading.OfFact)conflict.About).Key);
         Assert.Equal([Millimetres(1), Millimetres(4)], conflict.Values);
     }
 

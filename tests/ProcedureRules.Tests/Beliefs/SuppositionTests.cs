@@ -90,7 +90,7 @@ public class SuppositionTests
             Assert.Equal(expected.Demands(key), actual.Demands(key));
         }
 
-        Assert.Equal(expected.Conflicts.Select(conflict => conflict.Key), actual.Conflicts.Select(conflict => conflict.Key));
+        Assert.Equal(expected.Conflicts.Select(conflict => conflict.About), actual.Conflicts.Select(conflict => conflict.About));
         Assert.Equal(expected.EmptyBands.Select(band => band.Key), actual.EmptyBands.Select(band => band.Key));
     }
 

@@ -2,9 +2,11 @@ using System.Text.Json;
 using System.Text.RegularExpressions;
 using Json.Schema;
 using ProcedureRules.Diagnostics;
+using ProcedureRules.Explaining;
 using ProcedureRules.Quantities;
 using ProcedureRules.Reports;
 using ProcedureRules.Scheduling;
+using ProcedureRules.Tests.Engine;
 using ProcedureRules.Tests.Repository;
 using ProcedureRules.Tests.Shapes;
 using ProcedureRules.Yaml;
@@ -56,6 +58,38 @@ public partial class ShippedFilesTests
         var schedule = Scheduler.Schedule(plan!, Workshop.Usual with { Technicians = 2 }, new DateTime(2026, 11, 25, 8, 0, 0), TestContext.Current.CancellationToken);
 
         AssertValid(ScheduleJson.Write(schedule, UnitSystem.Us), RepositoryFiles.PathOf("rules", "schema", "schedule.schema.json"));
+    }
+
+    [Theory]
+    [MemberData(nameof(Orders))]
+    public void WhyJson_OfEverythingInEverySample_IsValidByItsSchema(string order)
+    {
+        var plan = Engine.Value.Open(RepositoryFiles.PathOf(order)).Session!.Plan(TestContext.Current.CancellationToken).Plan!;
+
+        AssertValid(WhyJson.Write([.. PlanContents.Of(plan).Select(entry => Why.Of(plan, entry))], UnitSystem.Si), RepositoryFiles.PathOf("rules", "schema", "why.schema.json"));
+    }
+
+    [Theory]
+    [InlineData("oil-pan", "jack_under_pan(engine)")]
+    [InlineData("oil-pan", "Left-hand thread")]
+    [InlineData("oil-change", "raise_engine")]
+    public void WhyNotJson_OfWhatIsNotThere_IsValidByItsSchema(string order, string item)
+    {
+        var session = Shipped.Open(order);
+        var answer = WhyNot.Of(Shipped.PlanOf(session), session.Beliefs, item, TestContext.Current.CancellationToken);
+
+        AssertValid(WhyNotJson.Write(answer!, UnitSystem.Us), RepositoryFiles.PathOf("rules", "schema", "why_not.schema.json"));
+    }
+
+    [Theory]
+    [InlineData("oil_pan.drop_available=6 in")]
+    [InlineData("oil_pan.drop_available=2.5 in")]
+    [InlineData("oil_pan.drop_available=2 in")]
+    public void DifferenceJson_OfASupposition_IsValidByItsSchema(string statement)
+    {
+        var difference = Shipped.Open("oil-pan").Suppose([statement], TestContext.Current.CancellationToken).Difference!;
+
+        AssertValid(DifferenceJson.Write(difference, UnitSystem.Us), RepositoryFiles.PathOf("rules", "schema", "what_if.schema.json"));
     }
 
     [Fact]

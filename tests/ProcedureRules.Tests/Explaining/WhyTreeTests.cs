@@ -3,6 +3,7 @@ using ProcedureRules.Beliefs;
 using ProcedureRules.Explaining;
 using ProcedureRules.Facts;
 using ProcedureRules.Inference;
+using ProcedureRules.Language;
 using ProcedureRules.Logic;
 using ProcedureRules.Packs;
 using ProcedureRules.Quantities;
@@ -53,7 +54,7 @@ public class WhyTreeTests
                   vehicle drop: 2 mm, assumed
 
             """,
-            Show(new WhyTree(_world.Believe()).Of(gap)));
+            Show(new WhyTree(_world.Believe()).Of(new Reading.OfFact(gap))));
     }
 
     // A counterexample to counting every relation with a rule as concluded: this one is stated, and its ring says nothing of its own.
@@ -133,7 +134,7 @@ public class WhyTreeTests
     {
         _world.Rule([], [], Conclude(_world.Does("step 0")));
         for (var i = 1; i < 200; i++) _world.Rule([_world.Does($"step {i - 1}")], [], Conclude(_world.Does($"step {i}")));
-        var why = Show(new WhyTree(_world.Believe(), 6).Of(_world.Step("step 199")));
+        var why = Show(new WhyTree(_world.Believe(), deepest: 6).Of(_world.Step("step 199")));
         Assert.EndsWith("(and so on)\n", why, StringComparison.Ordinal);
         Assert.InRange(why.Count(c => c == '\n'), 5, 9);
     }
