@@ -14,13 +14,9 @@ internal static class ScenarioFolder
         var scenarios = ScenarioSet.Beside(engine, folder);
         console.Write(scenarios.Diagnostics);
         if (scenarios.HasErrors) return null;
-        var cases = scenarios.Cases.Where(one => IsMeant(one, filter)).ToList();
+        var cases = scenarios.Cases.Where(one => one.IsMeantBy(filter)).ToList();
         if (cases.Count > 0) return (engine, cases);
         console.Error.WriteLine(filter is null ? $"{folder}: there are no scenarios" : $"{folder}: no case has '{filter}' in its name or path");
         return null;
     }
-
-    private static bool IsMeant(ScenarioCase one, string? filter) => filter is null
-        || one.Name.Contains(filter, StringComparison.OrdinalIgnoreCase)
-        || one.Span.File?.Path.Contains(filter, StringComparison.OrdinalIgnoreCase) == true;
 }

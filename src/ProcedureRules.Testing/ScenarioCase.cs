@@ -32,6 +32,12 @@ public sealed class ScenarioCase
 
     internal IReadOnlyList<Turn> Turns { get; }
 
+    /// <summary>Whether its name, or the path of its file, holds some words; always where they are null.</summary>
+    /// <param name="words">The words.</param>
+    public bool IsMeantBy(string? words) => words is null
+        || Name.Contains(words, StringComparison.OrdinalIgnoreCase)
+        || Span.File?.Path.Contains(words, StringComparison.OrdinalIgnoreCase) == true;
+
     /// <summary>Plans turn by turn and compares each plan with what is expected of it.</summary>
     /// <param name="cancellation">Ends the run early.</param>
     public CaseResult Run(CancellationToken cancellation = default) => Run(_ => { }, cancellation);

@@ -8,10 +8,12 @@ namespace ProcedureRules.Tests.Docs;
 [Collection(nameof(WorkingFolder))]
 public partial class DevelopersPageTests
 {
+    private static readonly string[] Compiled = ["tests/ProcedureRules.Tests/Docs/EmbeddingExamples.cs", "tests/ProcedureRules.Consumer/PackTests.cs"];
+
     [Fact]
     public void Page_EveryCodeBlock_StandsInTheCompiledExamples()
     {
-        var compiled = Flat(File.ReadAllText(RepositoryFiles.PathOf("tests", "ProcedureRules.Tests", "Docs", "EmbeddingExamples.cs")));
+        var compiled = string.Concat(Compiled.Select(path => Flat(File.ReadAllText(RepositoryFiles.PathOf(path.Split('/'))))));
         var blocks = MarkdownPage.Load("DEVELOPERS.md").Blocks.Where(block => block.Language == "csharp").ToList();
 
         Assert.NotEmpty(blocks);

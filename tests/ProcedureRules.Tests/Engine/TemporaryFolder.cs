@@ -5,10 +5,14 @@ internal sealed class TemporaryFolder : IDisposable
 {
     private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("procedure-rules-");
 
-    /// <summary>Writes a file and gives its path.</summary>
+    /// <summary>Its path.</summary>
+    public string Root => _folder.FullName;
+
+    /// <summary>Writes a file, with the folders on the way to it, and gives its path.</summary>
     public string Write(string name, string text)
     {
-        var path = Path.Combine(_folder.FullName, name);
+        var path = Path.Combine(Root, name);
+        Directory.CreateDirectory(Path.GetDirectoryName(path)!);
         File.WriteAllText(path, text);
         return path;
     }

@@ -40,7 +40,7 @@ public partial class StructureTests
     public void Sources_EveryFile_HasTheNamespaceOfItsFolder()
     {
         var offenders = new List<string>();
-        foreach (var project in new[] { "src/ProcedureRules", "src/ProcedureRules.Reports", "src/ProcedureRules.Testing" })
+        foreach (var project in new[] { "src/ProcedureRules", "src/ProcedureRules.Reports", "src/ProcedureRules.Testing", "src/ProcedureRules.Testing.Xunit" })
             foreach (var path in RepositoryFiles.Under(project, "*.cs"))
             {
                 var folder = Path.GetRelativePath(RepositoryFiles.PathOf(project.Split('/')), Path.GetDirectoryName(path)!);

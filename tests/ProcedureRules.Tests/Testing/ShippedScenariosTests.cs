@@ -1,4 +1,5 @@
 using ProcedureRules.Testing;
+using ProcedureRules.Testing.Xunit;
 using ProcedureRules.Tests.Engine;
 using ProcedureRules.Tests.Repository;
 using Xunit;
@@ -10,23 +11,12 @@ public class ShippedScenariosTests
 {
     private static readonly ScenarioSet Set = ScenarioSet.Beside(Shipped.Engine, RepositoryFiles.PathOf("rules"));
 
-    private static readonly Dictionary<string, ScenarioCase> ByName = Set.Cases.ToDictionary(one => one.Name);
-
-    public static TheoryData<string> Names => [.. ByName.Keys.Select(name => new TheoryDataRow<string>(name) { TestDisplayName = name })];
-
     [Fact]
     public void Files_AllOfThem_AreReadWithoutComplaint() =>
         Assert.Equal("", string.Concat(Set.Diagnostics.Select(mistake => mistake.ToSnippet())));
 
-    [Theory]
-    [MemberData(nameof(Names))]
-    public void Case_OfEveryScenario_Passes(string name)
-    {
-        var result = ByName[name].Run(TestContext.Current.CancellationToken);
-
-        Assert.NotEmpty(result.Expectations);
-        Assert.True(result.Passed, string.Join('\n', TestText.Lines([result], 140).Select(line => line.Text)));
-    }
+    [Scenarios("rules")]
+    public void Scenario_OfEveryRow_Passes(ScenarioTest test) => test.Verify(TestContext.Current.CancellationToken);
 
     [Fact]
     public void Jobs_EveryShippedOne_HasAScenario()
