@@ -116,6 +116,9 @@ public sealed class BeliefState : IBeliefs
         return state;
     }
 
+    /// <summary>Whether every atom and record surely stands as it does under other beliefs on this network.</summary>
+    internal bool StandsAs(BeliefState other) => _labels.Atoms.IsSharedWith(other._labels.Atoms) && _labels.Records.IsSharedWith(other._labels.Records);
+
     /// <summary>How firmly an atom is stated, without any record.</summary>
     internal Assurance Stated(Atom atom) => _nodes.Of(atom) is var index and >= 0 ? _labels.Inputs[index].Level : Assurance.No;
 

@@ -32,6 +32,9 @@ internal sealed class Paged<T>
     /// <summary>A copy that shares every page.</summary>
     public Paged<T> Fork() => new([.. _pages]);
 
+    /// <summary>Whether nothing has been written in either since one was forked from the other, or both from a third.</summary>
+    public bool IsSharedWith(Paged<T> other) => _pages.AsSpan().SequenceEqual(other._pages);
+
     /// <summary>Writes an item.</summary>
     public void Set(int index, T item)
     {

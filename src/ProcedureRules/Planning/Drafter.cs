@@ -106,7 +106,7 @@ internal sealed class Drafter(Decision decision, ChoiceBook book, PlannerOptions
 
     private void AddHead(Attacher attacher)
     {
-        foreach (var source in OverAll.Of(_beliefs.Network))
+        foreach (var source in OverAll.Of(_beliefs))
         {
             var level = _beliefs.Available(source.Record, source.Index);
             if (level == Assurance.No) continue;

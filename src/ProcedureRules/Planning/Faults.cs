@@ -11,12 +11,11 @@ internal static class Faults
     {
         var faults = new List<Fault>();
         var network = beliefs.Network;
-        foreach (var source in network.RecordsWith<Conclusion.Stop>())
+        foreach (var source in Stops.Binding(beliefs))
         {
-            var level = beliefs.Available(source.Record, source.Index);
-            if (level == Assurance.No) continue;
             var stop = (Conclusion.Stop)source.Effect.Conclusion!;
-            faults.Add(new Fault(new Wording(stop.Text, beliefs, source.Record.Binding), level == Assurance.Sure, source.Record));
+            var isSure = beliefs.Available(source.Record, source.Index) == Assurance.Sure;
+            faults.Add(new Fault(new Wording(stop.Text, beliefs, source.Record.Binding), isSure, source.Record));
         }
         foreach (var band in beliefs.EmptyBands)
             faults.Add(new Fault(

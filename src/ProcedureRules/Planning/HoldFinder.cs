@@ -8,7 +8,7 @@ namespace ProcedureRules.Planning;
 /// <summary>Finds the conclusions that a plan waits for: what is held begins at a record whose premises stand firmer than it does.</summary>
 internal static class HoldFinder
 {
-    /// <summary>The held effects that would bring work, states or ways.</summary>
+    /// <summary>The held effects that would bring work, states or ways, and the stops that wait to be known.</summary>
     public static IReadOnlyList<RecordEffect> Roots(BeliefState beliefs)
     {
         var roots = new List<RecordEffect>();
@@ -20,6 +20,7 @@ internal static class HoldFinder
                 if (effect.Conclusion is not (Conclusion.Do or Conclusion.Need or Conclusion.OneOf or Conclusion.Waypoints or null)) continue;
                 if (record.Premises.All(premise => beliefs.Available(premise) > Assurance.Held)) roots.Add(new RecordEffect(record, i));
             }
+        roots.AddRange(Stops.Waiting(beliefs));
         return [.. roots.OrderBy(root => RecordName.Of(root.Record), StringComparer.Ordinal).ThenBy(root => root.Index)];
     }
 
@@ -29,6 +30,7 @@ internal static class HoldFinder
         Atom.Occurs occurs => Words.Instruction(beliefs, occurs.Step),
         Atom.Wanted wanted => new Wording(Words.State(new GroundState(wanted.Part, wanted.Aspect, wanted.States))),
         Atom.Open open => new Wording(Words.Choice(open.Choice)),
+        _ when effect.Effect.Conclusion is Conclusion.Stop stop => new Wording(stop.Text, beliefs, effect.Record.Binding),
         _ => new Wording(effect.Record.Rule?.Title ?? ""),
     };
 }

@@ -6,8 +6,10 @@ namespace ProcedureRules.Planning;
 /// <summary>The effects that are about the whole job and not about one of its steps.</summary>
 internal static class OverAll
 {
-    public static IEnumerable<RecordEffect> Of(BeliefNetwork network) =>
-        network.RecordsWith<Conclusion.Stop>()
+    public static IEnumerable<RecordEffect> Of(BeliefState beliefs)
+    {
+        var network = beliefs.Network;
+        return Stops.Binding(beliefs)
             .Concat(network.RecordsWith<Conclusion.ForbidState>())
             .Concat(network.RecordsWith<Conclusion.ForbidWork>())
             .Concat(network.RecordsWith<Conclusion.Finding>())
@@ -15,4 +17,5 @@ internal static class OverAll
             .Concat(network.RecordsWith<Conclusion.Caution>().Where(source => source.Effect.Conclusion is Conclusion.Caution { Step: < 0 }))
             .Concat(network.RecordsWith<Conclusion.Tool>().Where(source => source.Effect.Conclusion is Conclusion.Tool { Step: < 0 }))
             .Concat(network.RecordsWith<Conclusion.Supply>().Where(source => source.Effect.Conclusion is Conclusion.Supply { Step: < 0 }));
+    }
 }

@@ -15,6 +15,7 @@ internal sealed class PlanLaws
 {
     private readonly BeliefState _beliefs;
     private readonly BeliefState _planned;
+    private readonly List<RecordEffect> _counted = [];
     private readonly Dictionary<Step, List<(GroundState State, Record Record)>> _needs = [];
     private readonly Dictionary<Step, List<(Step First, Record Record)>> _orders = [];
     private readonly Dictionary<Step, List<Record>> _forbidden = [];
@@ -23,10 +24,16 @@ internal sealed class PlanLaws
     private readonly Dictionary<(Part, Aspect), ulong> _ends = [];
     private readonly List<List<GroundState>> _waypoints = [];
 
-    public PlanLaws(BeliefState beliefs, BeliefState planned, HashSet<Step> inPlan)
+    /// <summary>What has to hold in a plan under the beliefs that it was made with.</summary>
+    public PlanLaws(BeliefState planned, HashSet<Step> inPlan)
+        : this(planned, planned, planned.Network.RecordsWith<Conclusion.Need>(), inPlan)
+    {
+    }
+
+    private PlanLaws(BeliefState beliefs, BeliefState planned, IEnumerable<RecordEffect> needs, HashSet<Step> inPlan)
     {
         (_beliefs, _planned) = (beliefs, planned);
-        ReadNeeds(inPlan);
+        ReadNeeds(needs, inPlan);
         ReadOrders(inPlan);
         ReadProhibitions(inPlan);
         ReadWhiles();
@@ -55,30 +62,39 @@ internal sealed class PlanLaws
     /// <summary>The states to pass in order.</summary>
     public IReadOnlyList<List<GroundState>> Waypoints => _waypoints;
 
+    /// <summary>What of it has to hold under other beliefs, where some of the steps are left.</summary>
+    public PlanLaws Under(BeliefState beliefs, HashSet<Step> inPlan) => new(beliefs, _planned, _counted, inPlan);
+
     /// <summary>Whether a step has to occur.</summary>
     public bool IsRequired(Atom atom) => _beliefs.Required(atom) >= Assurance.Provisional && _planned.Required(atom) >= Assurance.Provisional;
 
     private bool IsRequired(RecordEffect source) =>
         _beliefs.Required(source.Record, source.Index) >= Assurance.Provisional && _planned.Required(source.Record, source.Index) >= Assurance.Provisional;
 
-    private void ReadNeeds(HashSet<Step> inPlan)
+    private void ReadNeeds(IEnumerable<RecordEffect> needs, HashSet<Step> inPlan)
     {
-        foreach (var source in _beliefs.Network.RecordsWith<Conclusion.Need>())
+        foreach (var source in needs)
         {
             var need = (Conclusion.Need)source.Effect.Conclusion!;
             var state = Ground(source.Record, need.State);
             if (need.Step < 0)
             {
                 var key = (state.Part, state.Aspect);
-                if (IsRequired(source)) _ends[key] = _ends.GetValueOrDefault(key, ulong.MaxValue) & state.States.Bits;
+                if (!IsRequired(source)) continue;
+                _counted.Add(source);
+                _ends[key] = _ends.GetValueOrDefault(key, ulong.MaxValue) & state.States.Bits;
                 continue;
             }
             var step = source.Record.Binding.Step(need.Step);
             if (!source.Record.Premises.All(premise => premise is not Atom.Occurs occurs || inPlan.Contains(occurs.Step))) continue;
-            if (_beliefs.Given(source.Record, source.Index, step) >= Assurance.Provisional && _planned.Given(source.Record, source.Index, step) >= Assurance.Provisional)
-                Add(_needs, step, (state, source.Record));
+            if (_beliefs.Given(source.Record, source.Index, step) < Assurance.Provisional || !CountedWhenPlanned(source, step)) continue;
+            _counted.Add(source);
+            Add(_needs, step, (state, source.Record));
         }
     }
+
+    private bool CountedWhenPlanned(RecordEffect source, Step step) =>
+        ReferenceEquals(_beliefs, _planned) || _planned.Given(source.Record, source.Index, step) >= Assurance.Provisional;
 
     private void ReadOrders(HashSet<Step> inPlan)
     {

@@ -20,19 +20,25 @@ internal static class PlanValidator
     public static IReadOnlyList<Violation> Violations(PlanDraft draft)
     {
         if (draft.Stops.Count > 0) return draft.Steps.Count == 0 ? [] : [new Violation(null, "a stopped job has steps")];
-        var violations = new List<Violation>(Replay.Of(draft.Beliefs, draft.Beliefs, draft.Steps));
+        var laws = new PlanLaws(draft.Beliefs, [.. draft.Steps.Select(step => step.Step)]);
+        var violations = new List<Violation>(Replay.Of(draft.Beliefs, laws, draft.Steps));
         violations.AddRange(Completeness.Of(draft));
         if (violations.Count > 0) return violations;
         foreach (var question in draft.Questions)
             foreach (var outcome in Outcomes.Of(draft.Beliefs, question.About))
-            {
-                var beliefs = draft.Beliefs.With([outcome]);
-                var known = Known(draft, question);
-                var steps = known.Where(step => IsDoneThere(draft.Beliefs, beliefs, step)).ToList();
-                violations.AddRange(Replay.OfOutcome(beliefs, draft.Beliefs, steps, isWhole: known.Count == draft.Steps.Count)
-                    .Select(violation => violation with { Text = $"{violation.Text} (if {question.Id} turns out otherwise)", Question = question.Id }));
-            }
+                violations.AddRange(OfOutcome(draft, laws, question, draft.Beliefs.With([outcome])));
         return violations;
+    }
+
+    private static IEnumerable<Violation> OfOutcome(PlanDraft draft, PlanLaws laws, PlanQuestion question, BeliefState beliefs)
+    {
+        // Where no conclusion stands otherwise than planned the steps have been replayed already. What is said of a step that nothing asks
+        // for shows in no conclusion.
+        if (beliefs.StandsAs(draft.Beliefs) && draft.Steps.All(step => beliefs.Available(new Atom.Occurs(step.Step)) > Assurance.No)) return [];
+        var known = Known(draft, question);
+        var steps = known.Where(step => IsDoneThere(draft.Beliefs, beliefs, step)).ToList();
+        return Replay.OfOutcome(beliefs, laws.Under(beliefs, [.. steps.Select(step => step.Step)]), steps, isWhole: known.Count == draft.Steps.Count)
+            .Select(violation => violation with { Text = $"{violation.Text} (if {question.Id} turns out otherwise)", Question = question.Id });
     }
 
     // Where the plan holds until a question is answered and it is planned again, it says nothing of the steps behind.

@@ -64,52 +64,69 @@ public static class Planner
         private Plan? Plan(Decision decision)
         {
             var checks = Checks(decision.Beliefs);
-            var without = checks.Select(check => check with { Settles = [] }).ToList();
-            List<IReadOnlyCollection<CheckStep>> levels = checks.Count == 0 ? [[]] : [checks, without, []];
-            foreach (var level in levels)
+            while (true)
             {
-                var isLast = level.Count == 0;
-                var world = Requirements.Under(decision.Beliefs, level);
-                if (OrderRings.Find(world) is { } ring)
-                {
-                    if (isLast) _diagnostics.Add(PlanFailure.Ring(ring));
-                    continue;
-                }
-                if (PlanFailure.OutOfReach(world) is { Count: > 0 } missing)
-                {
-                    if (isLast) _stopped.Add((decision, missing));
-                    continue;
-                }
-                var sequencer = new Sequencer(world, options, cancellation);
-                if (sequencer.Find() is not { } end)
-                {
-                    if (isLast) _diagnostics.Add(PlanFailure.NoOrder(world, sequencer));
-                    continue;
-                }
-                IReadOnlyList<Violation> violations = [];
-                foreach (var order in new[] { new Shortening(sequencer.Motion).Of(end), end }.Distinct())
-                {
-                    var draft = new Drafter(decision, book, options, cancellation).Draft(world, order);
-                    (var plan, violations) = PlanValidator.Validate(draft);
-                    for (var held = draft; plan is null && PlanningAgain.HoldAt(held, violations) is { } next; held = next)
-                        (plan, violations) = PlanValidator.Validate(next);
-                    if (plan is not null) return plan;
-                }
-
-                if (isLast) _diagnostics.Add(Messages.PlanRejected(violations.Select(violation => violation.ToString())));
+                var (plan, furthest) = Plan(decision, checks, isLast: checks.Count == 0);
+                if (plan is not null || checks.Count == 0) return plan;
+                checks = Fewer(decision.Beliefs, checks, furthest);
             }
-            return null;
+        }
+
+        // What cannot be found out on the way is asked instead: first the checks that the search never came to, then the order they impose.
+        private static IReadOnlyList<CheckStep> Fewer(BeliefState beliefs, IReadOnlyList<CheckStep> checks, Moment? furthest)
+        {
+            if (furthest is not null)
+            {
+                var done = furthest.Steps().Select(work => work.Step).ToHashSet();
+                var left = checks.Where(check => done.Contains(check.Step) || Requirements.IsDue(beliefs, new Atom.Occurs(check.Step))).ToList();
+                if (left.Count < checks.Count) return left;
+            }
+            return checks.Any(check => check.Settles.Count > 0) ? [.. checks.Select(check => check with { Settles = [] })] : [];
+        }
+
+        private (Plan? Plan, Moment? Furthest) Plan(Decision decision, IReadOnlyList<CheckStep> checks, bool isLast)
+        {
+            var world = Requirements.Under(decision.Beliefs, checks);
+            if (OrderRings.Find(world) is { } ring)
+            {
+                if (isLast) _diagnostics.Add(PlanFailure.Ring(ring));
+                return (null, null);
+            }
+            if (PlanFailure.OutOfReach(world) is { Count: > 0 } missing)
+            {
+                if (isLast) _stopped.Add((decision, missing));
+                return (null, null);
+            }
+            var moments = isLast ? options.MostMoments : Math.Min(options.MostMoments, options.MostMomentsWithChecks * world.Works.Count);
+            var sequencer = new Sequencer(world, moments, options.MostRepeats, cancellation);
+            if (sequencer.Find() is not { } end)
+            {
+                if (isLast) _diagnostics.Add(PlanFailure.NoOrder(world, sequencer));
+                return (null, sequencer.Furthest);
+            }
+            IReadOnlyList<Violation> violations = [];
+            foreach (var order in new[] { new Shortening(sequencer.Motion).Of(end), end }.Distinct())
+            {
+                var draft = new Drafter(decision, book, options, cancellation).Draft(world, order);
+                (var plan, violations) = PlanValidator.Validate(draft);
+                for (var held = draft; plan is null && PlanningAgain.HoldAt(held, violations) is { } next; held = next)
+                    (plan, violations) = PlanValidator.Validate(next);
+                if (plan is not null) return (plan, null);
+            }
+
+            if (isLast) _diagnostics.Add(Messages.PlanRejected(violations.Select(violation => violation.ToString())));
+            return (null, null);
         }
 
         // Facts that take work to find out are found out before what they decide on.
-        private List<CheckStep> Checks(BeliefState beliefs)
+        private IReadOnlyList<CheckStep> Checks(BeliefState beliefs)
         {
             var steps = beliefs.Network.AtomsOf<Atom.Occurs>()
                 .Where(atom => beliefs.Required(atom) >= Assurance.Provisional).Select(atom => atom.Step).OrderBy(step => step.Name, StringComparer.Ordinal);
             var found = new Dictionary<Step, List<Step>>();
             foreach (var inquiry in Questioner.Ask(beliefs, steps, book, HoldFinder.Roots(beliefs)))
             {
-                if (QuestionWriter.CheckFor(beliefs, inquiry.About) is not { } check) continue;
+                if (QuestionWriter.CheckFor(beliefs, inquiry.About) is not { } check || Stops.Binding(beliefs, check).Any()) continue;
                 if (!found.TryGetValue(check, out var settles)) found[check] = settles = [];
                 settles.AddRange(inquiry.Steps.Where(step => beliefs.Required(new Atom.Occurs(step)) == Assurance.Provisional && !step.Equals(check)));
             }

@@ -15,6 +15,12 @@ public sealed record PlannerOptions
     /// <summary>How many moments the search for an order may open.</summary>
     public int MostMoments { get; init; } = 6000;
 
+    /// <summary>
+    /// How many moments, for each step that may occur, the search may open while it also looks for the best time to find things out; past
+    /// it, what could not be found out on the way is asked instead.
+    /// </summary>
+    public int MostMomentsWithChecks { get; init; } = 6;
+
     /// <summary>How often one step may occur in a plan.</summary>
     public int MostRepeats { get; init; } = 6;
 }

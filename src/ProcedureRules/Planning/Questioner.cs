@@ -119,7 +119,7 @@ internal sealed class Questioner
 
     private void AskOfTheWhole()
     {
-        foreach (var source in OverAll.Of(_beliefs.Network))
+        foreach (var source in OverAll.Of(_beliefs))
         {
             if (_beliefs.Available(source.Record, source.Index) == Assurance.No) continue;
             var binding = source.Record.Binding;

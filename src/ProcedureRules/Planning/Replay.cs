@@ -22,19 +22,18 @@ internal sealed class Replay
     private bool _isOutcome;
     private int _at;
 
-    private Replay(BeliefState beliefs, BeliefState planned, IReadOnlyList<PlanStep> steps)
+    private Replay(BeliefState beliefs, PlanLaws laws, IReadOnlyList<PlanStep> steps)
     {
-        (_beliefs, _steps) = (beliefs, steps);
+        (_beliefs, _laws, _steps) = (beliefs, laws, steps);
         _situation = beliefs.Network.Result.Situation;
-        _laws = new PlanLaws(beliefs, planned, [.. steps.Select(step => step.Step)]);
     }
 
     private Step Now => _steps[_at].Step;
 
-    /// <summary>What is wrong with the steps under some beliefs; the plan was made under <paramref name="planned"/>.</summary>
-    public static IReadOnlyList<Violation> Of(BeliefState beliefs, BeliefState planned, IReadOnlyList<PlanStep> steps)
+    /// <summary>What is wrong with the steps under the beliefs that the plan was made with.</summary>
+    public static IReadOnlyList<Violation> Of(BeliefState beliefs, PlanLaws laws, IReadOnlyList<PlanStep> steps)
     {
-        var replay = new Replay(beliefs, planned, steps);
+        var replay = new Replay(beliefs, laws, steps);
         replay.Walk(isWhole: true);
         return replay._violations;
     }
@@ -43,9 +42,9 @@ internal sealed class Replay
     /// What is wrong with the steps of a plan that are left under one answer to an open question. What such a step finds may differ from what
     /// the plan says, since steps before it are gone.
     /// </summary>
-    public static IReadOnlyList<Violation> OfOutcome(BeliefState beliefs, BeliefState planned, IReadOnlyList<PlanStep> steps, bool isWhole)
+    public static IReadOnlyList<Violation> OfOutcome(BeliefState beliefs, PlanLaws laws, IReadOnlyList<PlanStep> steps, bool isWhole)
     {
-        var replay = new Replay(beliefs, planned, steps) { _isOutcome = true };
+        var replay = new Replay(beliefs, laws, steps) { _isOutcome = true };
         replay.Walk(isWhole);
         return replay._violations;
     }

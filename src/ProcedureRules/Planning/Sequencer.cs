@@ -4,9 +4,9 @@ namespace ProcedureRules.Planning;
 /// Finds an order by simulating the states: the best step first, and another one where that leads nowhere. Bounded, so that it ends; the
 /// order found is then judged by the validator, which shares no code with it.
 /// </summary>
-internal sealed class Sequencer(World world, PlannerOptions options, CancellationToken cancellation)
+internal sealed class Sequencer(World world, int mostMoments, int mostRepeats, CancellationToken cancellation)
 {
-    private readonly Motion _motion = new(world, options.MostRepeats);
+    private readonly Motion _motion = new(world, mostRepeats);
 
     /// <summary>The moment at which the search got stuck with the most steps behind it, where it found no order.</summary>
     public Moment? Furthest { get; private set; }
@@ -23,7 +23,7 @@ internal sealed class Sequencer(World world, PlannerOptions options, Cancellatio
         var preference = new Preference(_motion);
         var seen = new HashSet<string>(StringComparer.Ordinal);
         var open = new Stack<(Moment Moment, IEnumerator<Work> Next)>();
-        var left = options.MostMoments;
+        var left = mostMoments;
         var start = Moment.Start(world);
         if (_motion.IsEnd(start)) return start;
         Open(start);

@@ -53,7 +53,7 @@ internal static class BindingOrder
     // An order between two steps counts how often each was done and undone.
     private static void AddOrders(Plan plan, Dictionary<Step, List<int>> places, SortedSet<int>[] before)
     {
-        var laws = new PlanLaws(plan.Beliefs, plan.Beliefs, [.. places.Keys]);
+        var laws = new PlanLaws(plan.Beliefs, [.. places.Keys]);
         foreach (var second in places.Keys)
             foreach (var (first, _) in laws.OrdersOf(second))
             {

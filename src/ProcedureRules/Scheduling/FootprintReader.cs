@@ -21,7 +21,7 @@ internal sealed class FootprintReader
     private FootprintReader(Plan plan)
     {
         _plan = plan;
-        _laws = new PlanLaws(plan.Beliefs, plan.Beliefs, [.. plan.Steps.Select(step => step.Step)]);
+        _laws = new PlanLaws(plan.Beliefs, [.. plan.Steps.Select(step => step.Step)]);
         _footprints = [.. plan.Steps.Select(_ => new Footprint())];
     }
 

@@ -1,4 +1,3 @@
-using ProcedureRules.Diagnostics;
 using ProcedureRules.Logic;
 using ProcedureRules.Planning;
 using ProcedureRules.Quantities;
@@ -86,18 +85,5 @@ public class TellingCheckTests
     [Fact]
     public void Checks_WhereNothingIsPossible_AreNone() => Assert.Empty(Plan("pump.silent=yes").TellingChecks);
 
-    private static Plan Plan(params string[] statements)
-    {
-        var loaded = ProcedureEngine.Load([new SourceFile("pumps.yaml", Pack.ReplaceLineEndings("\n"))]);
-        Assert.True(loaded.Engine is not null, string.Join('\n', loaded.Diagnostics.Select(diagnostic => diagnostic.ToSnippet())));
-        using var folder = new TemporaryFolder();
-        folder.Write("van.yaml", "vehicle: A van\nparts: {pump: pump}\n");
-        var order = folder.Write("job.yaml", "work_order: No pressure\nvehicle: van.yaml\njobs: [ diagnose ]\n");
-        var opened = loaded.Engine.Open(order);
-        Assert.True(opened.Session is not null, string.Join('\n', opened.Diagnostics.Select(diagnostic => diagnostic.ToSnippet())));
-        foreach (var statement in statements) Assert.Empty(opened.Session.State(statement));
-        var result = opened.Session.Plan();
-        Assert.True(result.Plan is not null, string.Join('\n', result.Diagnostics.Select(diagnostic => diagnostic.ToSnippet())));
-        return result.Plan;
-    }
+    private static Plan Plan(params string[] statements) => OnePack.Plan(Pack, "pump: pump", "diagnose", statements);
 }
