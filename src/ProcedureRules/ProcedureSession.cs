@@ -69,9 +69,13 @@ public sealed class ProcedureSession
         return Refresh();
     }
 
-    /// <summary>Records that a step was done: the states are now as it leaves them, and readings that rest on a state it changed are old.</summary>
+    /// <summary>
+    /// Records that a step was done: the states are now as it leaves them, readings that rest on a state it changed are old, and work that
+    /// a job asks for once is not asked for again.
+    /// </summary>
     public IReadOnlyList<Diagnostic> Record(PlanStep step)
     {
+        _said.Finish(step.Step);
         foreach (var (_, after) in step.Changes) _said.Leave(after);
         return Refresh();
     }

@@ -1,6 +1,7 @@
 using ProcedureRules.Diagnostics;
 using ProcedureRules.Facts;
 using ProcedureRules.Inference;
+using ProcedureRules.Language;
 using ProcedureRules.Quantities;
 
 namespace ProcedureRules;
@@ -71,6 +72,9 @@ internal sealed class SessionStatements
             Observations = [.. situation.Observations.Where(reading => reading.Source != Source.Measured || !reading.Fact.Fact.TakenIn.Contains(path))],
         };
     });
+
+    /// <summary>A step was done.</summary>
+    public void Finish(Step step) => Add(null, situation => situation with { Done = [.. situation.Done, new DoneWork(step.Operation, step.Part)] });
 
     /// <summary>Takes back what was said of a fact.</summary>
     public void TakeBack(FactKey fact)

@@ -7,11 +7,12 @@ namespace ProcedureRules;
 /// <summary>What differs between two situations of one vehicle, as suppositions for the belief network.</summary>
 internal static class SituationChanges
 {
-    /// <summary>The changes, or null where states, jobs or doubts differ, which the network was not built for.</summary>
+    /// <summary>The changes, or null where states, done work, jobs or doubts differ, which the network was not built for.</summary>
     public static IReadOnlyList<Supposition>? Between(Situation before, Situation after)
     {
         if (!ReferenceEquals(before.States, after.States) && !SameStates(before, after)) return null;
         if (!ReferenceEquals(before.Doubts, after.Doubts) && !before.Doubts.SequenceEqual(after.Doubts)) return null;
+        if (!ReferenceEquals(before.Done, after.Done) && !before.Done.SequenceEqual(after.Done)) return null;
         if (!before.Jobs.SequenceEqual(after.Jobs) || !before.Parts.SequenceEqual(after.Parts)) return null;
 
         var changes = new List<Supposition>();

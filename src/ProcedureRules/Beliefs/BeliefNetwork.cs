@@ -54,6 +54,7 @@ public sealed class BeliefNetwork
     {
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(diagnostics);
+        result = Fulfilled.Without(result);
         var parts = new PartsByKind(result.Situation);
         var graph = new GraphBuilder(result, parts).Build();
         var strata = Strata.Of(graph.Nodes.NodeCount, graph.Successors);

@@ -38,6 +38,9 @@ public sealed record Situation
     /// <summary>The jobs asked for.</summary>
     public IReadOnlyList<JobRequest> Jobs { get; init; } = [];
 
+    /// <summary>Work recorded as done, in its order.</summary>
+    public IReadOnlyList<DoneWork> Done { get; init; } = [];
+
     /// <summary>The state of an aspect now.</summary>
     public int StateNow(Part part, Aspect aspect) => States.TryGetValue((part, aspect), out var state) ? state : aspect.Normal;
 }

@@ -78,10 +78,16 @@ public class SessionTests
         Assert.All(plans, plan => Assert.Equal(expected, plan));
     }
 
-    [Fact]
-    public void Record_StepAfterStep_LeadsToTheEnd()
+    [Theory]
+    [InlineData("oil-pan-pickup")]
+    [InlineData("battery")]
+    [InlineData("starter")]
+    [InlineData("clutch-plate")]
+    [InlineData("exhaust-section")]
+    [InlineData("contact-reel")]
+    public void Record_StepAfterStep_LeadsToTheEnd(string order)
     {
-        var session = Shipped.Open("oil-pan-pickup");
+        var session = Shipped.Open(order);
         var before = Shipped.PlanOf(session);
         for (var done = 0; done <= before.Steps.Count; done++)
         {
@@ -90,6 +96,19 @@ public class SessionTests
             Assert.Empty(session.Record(plan.Steps[0]));
         }
         Assert.Fail($"Steps are left: {string.Join(", ", Shipped.PlanOf(session).Steps.Select(step => step.Id))}");
+    }
+
+    [Fact]
+    public void Record_OfWorkThatTheJobAsksForOnce_IsNotPlannedAgainUntilItsMarkIsGone()
+    {
+        var session = Shipped.Open("clutch-plate");
+        var look = Shipped.PlanOf(session).Steps.First(step => step.Id.StartsWith("inspect_shaft_end", StringComparison.Ordinal));
+
+        Assert.Empty(session.Record(look));
+        Assert.DoesNotContain(Shipped.PlanOf(session).Steps, step => step.Id == look.Id);
+
+        Assert.Empty(session.State("clutch_hub.shaft_end=unseen"));
+        Assert.Contains(Shipped.PlanOf(session).Steps, step => step.Id == look.Id);
     }
 
     private static string Text(ProcedureSession session)
