@@ -27,6 +27,7 @@ internal static class Host
             CheckCommand.Create(console),
             TestCommand.Create(console),
             CoverageCommand.Create(console),
+            LintCommand.Create(console),
             TableCommand.Create(console),
         };
         var line = args.Length == 0 ? ["plan"] : args;

@@ -39,6 +39,9 @@ public sealed class ProcedureEngine
     /// <summary>The compiled rules.</summary>
     public RuleBase Rules { get; }
 
+    /// <summary>The packs as written.</summary>
+    internal PackSet Written => _packs;
+
     /// <summary>The archetype sheets by name.</summary>
     internal IReadOnlyDictionary<string, SourceFile> Archetypes => _packs.Archetypes;
 

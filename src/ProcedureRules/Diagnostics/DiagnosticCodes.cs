@@ -3,7 +3,7 @@ namespace ProcedureRules.Diagnostics;
 /// <summary>The closed list of everything this library can complain about.</summary>
 /// <remarks>
 /// PR00xx YAML and files, PR01xx the shape of a file, PR02xx names and vocabulary, PR03xx expressions, PR04xx rules,
-/// PR05xx facts and vehicle sheets, PR06xx inference and its budget, PR07xx planning, PR08xx command line and host, PR09xx scenarios.
+/// PR05xx facts and vehicle sheets, PR06xx inference and its budget, PR07xx planning, PR08xx lint, PR09xx scenarios.
 /// </remarks>
 public static class DiagnosticCodes
 {

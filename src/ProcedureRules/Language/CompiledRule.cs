@@ -36,6 +36,12 @@ public sealed class CompiledRule
     /// <summary>Conditions on states as they are now (written <c>at_start(...)</c>).</summary>
     public IReadOnlyList<StateCondition> AtStart { get; init; } = [];
 
+    /// <summary>Where the moments that the rule writes itself are written: the first ones, in their order.</summary>
+    internal IReadOnlyList<SourceSpan> MomentSpans { get; init; } = [];
+
+    /// <summary>Where the states at the start are written, in their order.</summary>
+    internal IReadOnlyList<SourceSpan> AtStartSpans { get; init; } = [];
+
     /// <summary>What it concludes.</summary>
     public required IReadOnlyList<Conclusion> Conclusions { get; init; }
 

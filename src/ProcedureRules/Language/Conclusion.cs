@@ -1,3 +1,4 @@
+using ProcedureRules.Diagnostics;
 using ProcedureRules.Packs;
 
 namespace ProcedureRules.Language;
@@ -9,6 +10,15 @@ public abstract record Conclusion
 
     /// <summary>What the plan does where it is possible but not sure; never <see cref="Packs.IfUnknown.Default"/> after compilation.</summary>
     public required IfUnknown IfUnknown { get; init; }
+
+    /// <summary>Where it is written.</summary>
+    public SourceSpan Span { get; init; }
+
+    /// <summary>Whether it says the same; where it is written is no part of that.</summary>
+    public virtual bool Equals(Conclusion? other) => other is not null && EqualityContract == other.EqualityContract && IfUnknown == other.IfUnknown;
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(EqualityContract, IfUnknown);
 
     /// <summary>A state before and during a step (or, with <c>Step</c> -1, at the end of the job).</summary>
     public sealed record Need(int Step, StateCondition State) : Conclusion;

@@ -1,3 +1,4 @@
+using ProcedureRules.Language.Nodes;
 using ProcedureRules.Quantities;
 
 namespace ProcedureRules.Language;
@@ -7,6 +8,9 @@ public sealed class Template
 {
     /// <summary>The text as written.</summary>
     public required string Text { get; init; }
+
+    /// <summary>The checked expressions in its braces.</summary>
+    internal IReadOnlyList<Node> Nodes { get; init; } = [];
 
     /// <summary>Renders it; an unknown figure reads "(not known: ask)" and never a made-up number.</summary>
     public required Func<IBeliefs, Binding, UnitSystem, string> Render { get; init; }

@@ -1,5 +1,6 @@
 using ProcedureRules.Diagnostics;
 using ProcedureRules.Facts;
+using ProcedureRules.Language.Nodes;
 using ProcedureRules.Logic;
 
 namespace ProcedureRules.Language;
@@ -21,6 +22,9 @@ public sealed class Test
 
     /// <summary>Tells what it reads without making objects of it; null where only <see cref="Reads"/> does.</summary>
     internal Action<IReadings, Binding, Func<Packs.Kind, IReadOnlyList<Part>>>? TellReads { get; init; }
+
+    /// <summary>The checked expression; null where a program made the test.</summary>
+    internal TruthNode? Node { get; init; }
 
     /// <summary>
     /// Values at which the truth can turn, for a fact that is compared with something fixed: (fact path under a binding, threshold). Questions

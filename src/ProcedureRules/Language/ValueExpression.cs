@@ -1,5 +1,6 @@
 using ProcedureRules.Diagnostics;
 using ProcedureRules.Facts;
+using ProcedureRules.Language.Nodes;
 using ProcedureRules.Packs;
 
 namespace ProcedureRules.Language;
@@ -24,4 +25,7 @@ public sealed class ValueExpression
 
     /// <summary>Tells what it reads without making objects of it; null where only <see cref="Reads"/> does.</summary>
     internal Action<IReadings, Binding, Func<Kind, IReadOnlyList<Part>>>? TellReads { get; init; }
+
+    /// <summary>The checked expression; null where a program made the value.</summary>
+    internal Node? Node { get; init; }
 }

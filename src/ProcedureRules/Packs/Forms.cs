@@ -5,6 +5,9 @@ namespace ProcedureRules.Packs;
 /// <summary>The forms of text that packs and sheets share.</summary>
 internal static class Forms
 {
+    /// <summary>The key under which a declaration accepts findings of the lint.</summary>
+    public const string AcceptKey = "accept";
+
     private const string NameSource = "[a-z][a-z0-9_]*";
 
     /// <summary>A name that a pack gives.</summary>
@@ -48,6 +51,10 @@ internal static class Forms
 
     /// <summary>What a plan does with something possible.</summary>
     public static readonly Shape WhenUnknown = new WordShape("do", "behind_check", "hold");
+
+    /// <summary>Findings of the lint that a declaration accepts.</summary>
+    public static readonly Field Accept = Field.Optional(
+        AcceptKey, new DictionaryShape(Text) { KeyPattern = new TextPattern("PR08[0-9][0-9]", "a code of `lint`, such as PR0807") }, "Findings of `lint` that are meant, each with its reason.");
 
     /// <summary>A list of a shape.</summary>
     public static Shape ListOf(Shape item, int least = 0) => new ListShape(item, least);

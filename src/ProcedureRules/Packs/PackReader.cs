@@ -38,6 +38,7 @@ internal static class PackReader
             Vocabulary = draft.ToVocabulary(),
             Rules = draft.Rules,
             Tables = draft.Tables,
+            Accepted = [.. packs.SelectMany(AcceptanceReader.Read)],
             Archetypes = archetypes ?? new Dictionary<string, SourceFile>(),
             Broken = draft.Broken(),
             WithGaps = packs.Where(pack => pack.Scope.HasGaps).Select(pack => pack.Name).ToHashSet(StringComparer.Ordinal),

@@ -22,6 +22,9 @@ internal sealed class PackSet
     /// <summary>Packs that use a pack which is missing or unreadable: a name that is not found there says nothing about its spelling.</summary>
     public IReadOnlySet<string> WithGaps { get; init; } = new HashSet<string>();
 
+    /// <summary>Findings of the check of style that packs accept, each with its reason.</summary>
+    public IReadOnlyList<Acceptance> Accepted { get; init; } = [];
+
     /// <summary>Whether a pack may use what another defines.</summary>
     public bool MayUse(string pack, string definedIn) =>
         definedIn.Length == 0 || pack == definedIn || Headers.Any(header => header.Name == pack && header.Uses.Contains(definedIn));

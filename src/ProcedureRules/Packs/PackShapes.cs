@@ -13,14 +13,16 @@ internal static class PackShapes
         "a kind",
         Optional("is", Name, "The more general kind.", "part"),
         Optional("text", Text, "The words a technician reads.", "the name"),
-        Optional("if_silent", Silence, "What it means that a sheet names none.", "no"));
+        Optional("if_silent", Silence, "What it means that a sheet names none.", "no"),
+        Accept);
 
     private static readonly MapShape Aspect = new(
         "an aspect",
         Required("states", ListOf(Name, 2), "Its states."),
         Required("normal", Name, "The state of a whole vehicle; a job ends there unless it says otherwise."),
         Optional("while", ByName(ListOf(Condition, 1)), "State conditions that hold as long as a state lasts; `it` is the part."),
-        Optional("mark", YesNo, "Whether nothing undoes it.", "no"));
+        Optional("mark", YesNo, "Whether nothing undoes it.", "no"),
+        Accept);
 
     private static readonly MapShape Fact = new(
         "a fact",
@@ -31,7 +33,8 @@ internal static class PackShapes
         Optional("find", Name, "The operation that finds it out; without one it is a question at the counter."),
         Optional("taken_in", ListOf(FactPath), "Aspects a reading rests on: a step that changes one makes the reading old."),
         Optional("derived", YesNo, "Whether only rules set it.", "no"),
-        Optional("demand", YesNo, "Whether it only collects `at_least` and `at_most`.", "no"));
+        Optional("demand", YesNo, "Whether it only collects `at_least` and `at_most`.", "no"),
+        Accept);
 
     private static readonly MapShape Relation = new(
         "a relation",
@@ -39,7 +42,8 @@ internal static class PackShapes
         Required("text", Text, "The sentence a technician reads; `{a}` and `{b}` are the parts."),
         Optional("if_silent", Silence, "What it means that a sheet does not name a pair.", "no"),
         Optional("how", Text, "How to find it out."),
-        Optional("holds_while", ListOf(Condition), "State conditions over `a` and `b` in which alone it holds."));
+        Optional("holds_while", ListOf(Condition), "State conditions over `a` and `b` in which alone it holds."),
+        Accept);
 
     private static readonly MapShape Need = new(
         "a need",
@@ -65,12 +69,14 @@ internal static class PackShapes
         Optional("figures", ListOf(FactPath), "Facts without which the step is not done."),
         Optional("detail", ListOf(Template), "Detail lines."),
         Optional("because", Template, "Why it is done, where no rule says so."),
-        Optional("basis", Text, "The published source, or `common practice`."));
+        Optional("basis", Text, "The published source, or `common practice`."),
+        Accept);
 
     private static readonly MapShape Cause = new(
         "a cause",
         Required("on", Name, "The kind it can befall."),
-        Required("text", Template, "The sentence a technician reads."));
+        Required("text", Template, "The sentence a technician reads."),
+        Accept);
 
     private static readonly MapShape Variant = new(
         "a variant",
@@ -87,7 +93,8 @@ internal static class PackShapes
         Optional("pass", ListOf(Condition), "States to pass, in this order."),
         Optional("do", ListOf(Work), "Work it adds."),
         Optional("know", ListOf(FactPath), "Facts that must be known."),
-        Optional("variants", ListOf(Variant), "Forms of the job that a condition selects."));
+        Optional("variants", ListOf(Variant), "Forms of the job that a condition selects."),
+        Accept);
 
     /// <summary>A whole pack.</summary>
     public static readonly MapShape Pack = new(

@@ -26,7 +26,8 @@ internal static class RuleShapes
         Required("then", ListOf(ConclusionShapes.Conclusion, 1), "What it concludes."),
         Because,
         Basis,
-        Optional("if_unknown", WhenUnknown, "What the plan does where it is possible but not sure; a conclusion may say otherwise."));
+        Optional("if_unknown", WhenUnknown, "What the plan does where it is possible but not sure; a conclusion may say otherwise."),
+        Accept);
 
     private static readonly MapShape TableMap = new(
         "a table",
@@ -37,7 +38,8 @@ internal static class RuleShapes
         Required("output", FactPath, "The fact that a row sets."),
         Required("rows", ListOf(new RefShape("row", () => Row!), 1), "A cell for each input, then the value."),
         Because,
-        Basis);
+        Basis,
+        Accept);
 
     private static readonly Shape Row = new ListShape(new TextShape { Format = "cell", Examples = ["light | heavy", "< 2 in", "1 in .. 2 in", "-"] }, 2)
     {

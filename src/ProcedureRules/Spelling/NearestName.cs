@@ -34,8 +34,8 @@ internal static class NearestName
     private static string Plain(string name) =>
         string.Concat(name.Where(c => c is not ('-' or '_' or ' ')).Select(char.ToLowerInvariant));
 
-    // Optimal string alignment: insertions, deletions, substitutions and swaps of neighbours cost one each.
-    private static int Distance(string a, string b)
+    /// <summary>How many mistakes of typing lie between two words: insertions, deletions, substitutions and swaps of neighbours cost one each.</summary>
+    public static int Distance(string a, string b)
     {
         var d = new int[a.Length + 1, b.Length + 1];
         for (var i = 0; i <= a.Length; i++)

@@ -59,6 +59,8 @@ internal static class CodeExamples
             ReadSheet(example, bag);
         else if (code.Code.StartsWith("PR09", StringComparison.Ordinal))
             ReadScenario(example, bag);
+        else if (code.Code.StartsWith("PR08", StringComparison.Ordinal))
+            Lint(example, bag);
         else
             Compile(InPack(example), bag);
         return bag;
@@ -139,6 +141,14 @@ internal static class CodeExamples
         var expect = example.Contains("{drop}", StringComparison.Ordinal) ? "expect: [{plan: goes_on}]\n" : "";
         var engine = ProcedureEngine.Load([new SourceFile("bottom_end.yaml", ReferencePage.Instance.Pack)]).Engine!;
         bag.AddRange(ScenarioSet.Read(engine, [File($"scenario: x\nvehicle: {{{Parts.TrimEnd()}}}\njobs: [change_oil]\n{example}\n{expect}")]).Diagnostics);
+    }
+
+    // What the pack of the reference is to be told is not the example's.
+    private static void Lint(string example, DiagnosticBag bag)
+    {
+        var loaded = ProcedureEngine.Load([new SourceFile("bottom_end.yaml", ReferencePage.Instance.Pack), File(InPack(example))]);
+        bag.AddRange(loaded.Diagnostics);
+        if (loaded.Engine is { } engine) bag.AddRange(PackLint.Of(engine).Where(finding => finding.Span.File!.Path == "example.yaml"));
     }
 
     private static bool YamlLooksLikeMapping(string example) =>

@@ -20,6 +20,7 @@ internal static class Compiled
             Evaluate = node.Evaluate,
             Reads = (binding, partsOf) => Reads(node, binding, partsOf),
             TellReads = node.AddReads,
+            Node = node,
             Thresholds = comparisons.Length == 0 ? null : (binding, beliefs) =>
             {
                 var thresholds = new List<(FactKey, Quantity)>();
@@ -44,6 +45,7 @@ internal static class Compiled
         },
         Reads = (binding, partsOf) => Reads(node, binding, partsOf),
         TellReads = node.AddReads,
+        Node = node,
     };
 
     private static Func<IBeliefs, Binding, Value> OfTruth(TruthWords words) =>

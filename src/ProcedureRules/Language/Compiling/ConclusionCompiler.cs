@@ -27,6 +27,7 @@ internal sealed class ConclusionCompiler(CompilerContext context, RuleParts rule
         };
         return conclusion is null ? null : conclusion with
         {
+            Span = (declared.Target ?? declared.Text)?.Span ?? declared.Span,
             IfUnknown = declared.IfUnknown != IfUnknown.Default ? declared.IfUnknown
                 : ofRule != IfUnknown.Default ? ofRule
                 : ConclusionForms.Default(declared.Keyword),

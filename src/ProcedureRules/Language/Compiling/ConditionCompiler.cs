@@ -123,7 +123,7 @@ internal sealed class ConditionCompiler(CompilerContext context, RuleParts rule)
 
     private bool Add(Predicate predicate, int first, int second, Resolver names)
     {
-        var pattern = new Pattern(predicate, first, second, names.Snippet.Text);
+        var pattern = new Pattern(predicate, first, second, names.Snippet.Text) { Span = names.Snippet.Span };
         rule.Patterns.Add(pattern);
         if (predicate.Sort is not (PredicateSort.Related or PredicateSort.Job)) rule.StepConditions.Add((pattern, names.Snippet.Span));
         return true;

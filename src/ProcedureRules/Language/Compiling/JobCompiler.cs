@@ -13,7 +13,7 @@ internal sealed class JobCompiler(CompilerContext context)
         if (job.Waypoints.Count > 0) rules.Add(terms => Waypoints(job, terms));
         AddWork(rules, job.Work);
         foreach (var know in job.Know)
-            rules.Add(terms => terms.Fact(know) is { } found ? new Conclusion.Know(found.Slot, found.Fact) { IfUnknown = IfUnknown.Do } : null);
+            rules.Add(terms => terms.Fact(know) is { } found ? new Conclusion.Know(found.Slot, found.Fact) { IfUnknown = IfUnknown.Do, Span = know.Span } : null);
         return rules.Build(job.Pack, null, "").Concat(job.Variants.SelectMany((variant, i) => Compile(job, kind, variant, i + 1)));
     }
 
@@ -42,18 +42,18 @@ internal sealed class JobCompiler(CompilerContext context)
     private static void AddEnds(RuleGroup rules, IReadOnlyList<Snippet> ends)
     {
         foreach (var end in ends)
-            rules.Add(terms => terms.State(end) is { } state ? new Conclusion.Need(-1, state) { IfUnknown = IfUnknown.Hold } : null);
+            rules.Add(terms => terms.State(end) is { } state ? new Conclusion.Need(-1, state) { IfUnknown = IfUnknown.Hold, Span = end.Span } : null);
     }
 
     private static void AddWork(RuleGroup rules, IReadOnlyList<Snippet> work)
     {
         foreach (var one in work)
-            rules.Add(terms => terms.Work(one) is { } found ? new Conclusion.Do(found.Operation, found.Slot, -1, -1) { IfUnknown = IfUnknown.Hold } : null);
+            rules.Add(terms => terms.Work(one) is { } found ? new Conclusion.Do(found.Operation, found.Slot, -1, -1) { IfUnknown = IfUnknown.Hold, Span = one.Span } : null);
     }
 
     private static Conclusion.Waypoints? Waypoints(JobDefinition job, Terms terms)
     {
         var states = job.Waypoints.Select(terms.State).ToList();
-        return states.Contains(null) ? null : new(states!) { IfUnknown = IfUnknown.Hold };
+        return states.Contains(null) ? null : new(states!) { IfUnknown = IfUnknown.Hold, Span = job.Waypoints[0].Span };
     }
 }

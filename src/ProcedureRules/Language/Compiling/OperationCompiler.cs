@@ -1,3 +1,4 @@
+using ProcedureRules.Diagnostics;
 using ProcedureRules.Packs;
 
 namespace ProcedureRules.Language.Compiling;
@@ -19,12 +20,12 @@ internal sealed class OperationCompiler(CompilerContext context)
         var because = operation.Because is { } reason ? new TemplateCompiler(context, RuleScope.OfIt(operation.Pack, operation.On)).Compile(reason) : null;
         var rules = new RuleGroup(context, main);
         foreach (var need in Needs(operation))
-            rules.Add(terms => terms.State(need.Condition) is { } state ? new Conclusion.Need(Step, state) { IfUnknown = IfUnknown.BehindCheck } : null);
-        AddTexts(rules, operation.Tools, words => new Conclusion.Tool(Step, words) { IfUnknown = IfUnknown.Do });
-        AddTexts(rules, operation.Supplies, words => new Conclusion.Supply(Step, words) { IfUnknown = IfUnknown.Do });
-        AddTexts(rules, operation.Detail, words => new Conclusion.Detail(Step, words) { IfUnknown = IfUnknown.Do });
+            rules.Add(terms => terms.State(need.Condition) is { } state ? new Conclusion.Need(Step, state) { IfUnknown = IfUnknown.BehindCheck, Span = need.Condition.Span } : null);
+        AddTexts(rules, operation.Tools, (words, span) => new Conclusion.Tool(Step, words) { IfUnknown = IfUnknown.Do, Span = span });
+        AddTexts(rules, operation.Supplies, (words, span) => new Conclusion.Supply(Step, words) { IfUnknown = IfUnknown.Do, Span = span });
+        AddTexts(rules, operation.Detail, (words, span) => new Conclusion.Detail(Step, words) { IfUnknown = IfUnknown.Do, Span = span });
         foreach (var figure in operation.Figures)
-            rules.Add(terms => terms.Fact(figure) is { } found ? new Conclusion.Figure(Step, found.Slot, found.Fact) { IfUnknown = IfUnknown.Do } : null);
+            rules.Add(terms => terms.Fact(figure) is { } found ? new Conclusion.Figure(Step, found.Slot, found.Fact) { IfUnknown = IfUnknown.Do, Span = figure.Span } : null);
         return rules.Build(operation.Pack, because, operation.Basis);
     }
 
@@ -35,8 +36,8 @@ internal sealed class OperationCompiler(CompilerContext context)
         return operation.Undoes is { } undone ? own.Concat(undone.Needs.Where(need => need.Way != Way.Off)).DistinctBy(need => need.Condition.Text) : own;
     }
 
-    private static void AddTexts(RuleGroup rules, IReadOnlyList<Snippet> texts, Func<Template, Conclusion> make)
+    private static void AddTexts(RuleGroup rules, IReadOnlyList<Snippet> texts, Func<Template, SourceSpan, Conclusion> make)
     {
-        foreach (var text in texts) rules.Add(terms => terms.TextWithKinds(text) is { } words ? make(words) : null);
+        foreach (var text in texts) rules.Add(terms => terms.TextWithKinds(text) is { } words ? make(words, text.Span) : null);
     }
 }

@@ -82,6 +82,8 @@ internal sealed class RuleParts(string name, RuleScope scope, SourceSpan span)
             Tests = [.. Tests.Select(test => test.Test)],
             Moments = [.. Moments.Select(moment => moment.State), .. haveMoment ? RelationStates : []],
             AtStart = [.. AtStart.Select(moment => moment.State)],
+            MomentSpans = [.. Moments.Select(moment => moment.Span)],
+            AtStartSpans = [.. AtStart.Select(moment => moment.Span)],
             Conclusions = [.. Conclusions],
             Because = because,
             Basis = basis,

@@ -25,13 +25,14 @@ internal sealed class TemplateCompiler(CompilerContext context, RuleScope scope)
     {
         var names = new Resolver(context, scope, snippet);
         var pieces = new List<Piece>();
+        var nodes = new List<Node>();
         var isWhole = true;
         foreach (var part in template.Parts)
         {
             var piece = part switch
             {
                 TemplatePart.Plain plain => (_, _, _) => plain.Text,
-                TemplatePart.Hole hole => Render(hole.Expression, names),
+                TemplatePart.Hole hole => Render(hole.Expression, names, nodes),
                 _ => null,
             };
             if (piece is null) isWhole = false;
@@ -41,7 +42,7 @@ internal sealed class TemplateCompiler(CompilerContext context, RuleScope scope)
         if (!isWhole) return null;
         Piece[] all = [.. pieces];
         var startsWithName = template.Parts is [TemplatePart.Hole { Expression: Expression.Name }, ..];
-        return new() { Text = text, Render = (beliefs, binding, units) => Join(all, startsWithName, beliefs, binding, units) };
+        return new() { Text = text, Nodes = nodes, Render = (beliefs, binding, units) => Join(all, startsWithName, beliefs, binding, units) };
     }
 
     /// <summary>Words as a technician reads them: <c>one piece</c>, or the few that are still open.</summary>
@@ -60,13 +61,15 @@ internal sealed class TemplateCompiler(CompilerContext context, RuleScope scope)
         return text.ToString();
     }
 
-    private Piece? Render(Expression expression, Resolver names)
+    private Piece? Render(Expression expression, Resolver names, List<Node> nodes)
     {
         if (expression is Expression.Name name && scope.Find(name.Text) is { } variable)
             return variable.Sort == Sort.Step ? (_, binding, _) => Instruction(binding.Step(variable.Slot)) : (_, binding, _) => binding.Part(variable.Slot).Text;
         if (expression is Expression.Name { Text: var word } && context.Vocabulary.Kinds.TryGetValue(word, out var kind))
             return (_, _, _) => kind.Text;
-        return new ExpressionChecker(names).Check(expression, null) switch
+        var checkedNode = new ExpressionChecker(names).Check(expression, null);
+        if (checkedNode is not null) nodes.Add(checkedNode);
+        return checkedNode switch
         {
             QuantityNode node => (beliefs, binding, units) => node.IsKnown(beliefs, binding) ? node.Evaluate(beliefs, binding).ToDisplay(units) : NotKnown,
             WordsNode node => (beliefs, binding, _) => Words(node.Type, node.Evaluate(beliefs, binding)),

@@ -10,11 +10,15 @@ internal sealed class RelationHolds(Relation relation, int first, int second) : 
 {
     public Relation Relation { get; } = relation;
 
+    public int First { get; } = first;
+
+    public int Second { get; } = second;
+
     public override Truth Evaluate(IBeliefs beliefs, Binding binding) =>
-        beliefs.Related(Relation, binding.Part(first), binding.Part(second));
+        beliefs.Related(Relation, binding.Part(First), binding.Part(Second));
 
     public override void AddReads(IReadings reads, Binding binding, Func<Kind, IReadOnlyList<Part>> partsOf) =>
-        reads.OfRelation(Relation, binding.Part(first), binding.Part(second));
+        reads.OfRelation(Relation, binding.Part(First), binding.Part(Second));
 
     public override bool IsKnown(IBeliefs beliefs, Binding binding) => Evaluate(beliefs, binding) != Truth.Unknown;
 }
