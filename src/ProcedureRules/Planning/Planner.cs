@@ -73,7 +73,7 @@ public static class Planner
         }
 
         // What cannot be found out on the way is asked instead: first the checks that the search never came to, then the order they impose.
-        private static IReadOnlyList<CheckStep> Fewer(BeliefState beliefs, IReadOnlyList<CheckStep> checks, Moment? furthest)
+        private static List<CheckStep> Fewer(BeliefState beliefs, IReadOnlyList<CheckStep> checks, Moment? furthest)
         {
             if (furthest is not null)
             {
