@@ -30,8 +30,12 @@ internal sealed class Questioner
         Ask(new Questioner(beliefs, new Together(steps).Has), steps, book, held);
 
     /// <summary>What is asked before it is settled which steps come in with the moments of a plan.</summary>
-    public static IReadOnlyList<Inquiry> AskBefore(BeliefState beliefs, IEnumerable<Step> steps, ChoiceBook book, IReadOnlyList<RecordEffect> held) =>
-        Ask(new Questioner(beliefs, record => beliefs.Purposes.Serve(record)), steps, book, held);
+    public static IReadOnlyList<Inquiry> AskBefore(BeliefState beliefs, IEnumerable<Step> steps, ChoiceBook book, IReadOnlyList<RecordEffect> held)
+    {
+        var listed = steps.ToList();
+        var together = new Together(listed);
+        return Ask(new Questioner(beliefs, record => together.Has(record) || beliefs.Purposes.Serve(record)), listed, book, held);
+    }
 
     private static IReadOnlyList<Inquiry> Ask(Questioner questioner, IEnumerable<Step> steps, ChoiceBook book, IReadOnlyList<RecordEffect> held)
     {
