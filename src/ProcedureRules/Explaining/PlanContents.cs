@@ -66,7 +66,8 @@ public static class PlanContents
 
     private static PlanEntry Choice(PlanChoice choice) =>
         Entry(PlanItemSort.Choice, choice.Text.ToString(), null, new Wording(units => $"{choice.Text.In(units)}: {choice.Ways[choice.Taken].Text.In(units)}"), trees => trees.Of(choice))
-            with { Also = [.. choice.Ways.Select(way => way.Text)] };
+            with
+        { Also = [.. choice.Ways.Select(way => way.Text)] };
 
     private static PlanEntry Finding(PlanFinding finding) => Entry(
         PlanItemSort.Finding, finding.Text.ToString(), null, new Wording(units => $"{finding.Text.In(units)}: {Verdict(finding.Verdict)}"), trees => trees.Of(finding));

@@ -148,7 +148,8 @@ internal sealed class WhyTree(BeliefState beliefs, Plan? plan = null, int deepes
         [
             .. contributors.DistinctBy(effect => (effect.Record.Rule, _reasons.Of(effect.Record).Text.ToString()))
                 .Select(effect => Of(effect, beliefs.Available(effect.Record, effect.Index), depth + 1)),
-        ]) { Id = id };
+        ])
+        { Id = id };
     }
 
     private List<RecordEffect> ContributorsTo<TConclusion>(FactKey key)
