@@ -3,7 +3,7 @@ using ProcedureRules.Packs;
 
 namespace ProcedureRules.Testing.Generating;
 
-/// <summary>Makes vehicles smaller step by step: half of what is stated goes at once, then each statement by itself, then values get rounder.</summary>
+/// <summary>Makes vehicles smaller step by step: half of what is stated goes at once, then less, down to each statement by itself, then values get rounder.</summary>
 internal static class VehicleShrinker
 {
     /// <summary>Smaller vehicles with the same jobs.</summary>
@@ -21,16 +21,11 @@ internal static class VehicleShrinker
                 yield return Again(vehicle with { Observations = [.. vehicle.Observations.Select(other => ReferenceEquals(other, observation) ? observation with { Value = simpler } : other)] });
     }
 
-    // What goes: both halves, then one by one.
+    // What goes: both halves, then each quarter, down to one by one.
     private static IEnumerable<IReadOnlyCollection<T>> Fewer<T>(IReadOnlyList<T> all)
     {
-        if (all.Count > 3)
-        {
-            yield return [.. all.Skip(all.Count / 2)];
-            yield return [.. all.Take(all.Count / 2)];
-        }
-
-        foreach (var one in all) yield return [one];
+        for (var size = (all.Count + 1) / 2; size > 0; size = size == 1 ? 0 : (size + 1) / 2)
+            foreach (var gone in all.Chunk(size)) yield return gone;
     }
 
     private static Situation Without(Situation vehicle, IReadOnlyCollection<Part> parts) => Again(vehicle with

@@ -35,6 +35,8 @@ internal static class LawJudge
         var from = wait.Since is null ? course.Plan.Steps[binding.Places[wait.From]] : null;
         if (from is not null && from.Number > until.Number) return null;
         var due = wait.Least?.Evaluate(course.Plan.Beliefs, binding.Items).Quantity;
+        // What has passed since an event before the job need not be waited for again.
+        if (wait.Since is { } since && due is { } needed && course.Plan.Beliefs.Fact(binding.Items.Part(since.Slot), since.Fact).Quantity.Low >= needed.High) return null;
         return until.Waits.Any(found => found.AfterStep == from?.Id && (due is null || (found.Least is { } least && least.Low >= due.Value.Low))) ? null
             : $"nothing makes {until.Id} wait{(from is null ? "" : $" after {from.Id}")}";
     }

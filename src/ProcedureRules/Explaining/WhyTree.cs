@@ -38,20 +38,20 @@ internal sealed class WhyTree(BeliefState beliefs, Plan? plan = null, int deepes
     {
         var level = beliefs.Available(atom);
         _told.Add(atom);
-        return _support.Direct(atom, level) is { } effect ? [Of(effect, level, 0)] : [];
+        return _support.Direct(atom, level) is { } found ? [Of(found.Effect, found.Level, 0)] : [];
     }
 
     private WhyNode Of(Atom atom, Assurance level, int depth)
     {
         var (sort, text, id) = (AtomTexts.SortOf(atom), _texts.Of(atom), AtomTexts.IdOf(atom));
-        if (_support.Direct(atom, level) is not { } effect)
+        if (_support.Direct(atom, level) is not { } found)
         {
             if (atom is Atom.Chosen chosen) return _told.Add(atom) ? new WhyNode(sort, text, [.. _texts.NotTaken(plan, chosen)]) : AsAbove(text, id);
             return WhyNode.Leaf(sort, atom is Atom.Related or Atom.Exists ? _texts.WithSource(text, atom) : text, id);
         }
 
         if (!_told.Add(atom)) return AsAbove(text, id);
-        return new WhyNode(sort, text, depth >= deepest ? [Deeper] : [Of(effect, level, depth + 1)]) { Id = id };
+        return new WhyNode(sort, text, depth >= deepest ? [Deeper] : [Of(found.Effect, found.Level, depth + 1)]) { Id = id };
     }
 
     private WhyNode Of(RecordEffect effect, Assurance level, int depth) => Of(effect.Record, level, conclusion => conclusion == effect.Effect.Conclusion, depth);
@@ -92,7 +92,7 @@ internal sealed class WhyTree(BeliefState beliefs, Plan? plan = null, int deepes
 
     // One way of a choice and the choice itself come from the same words of the same rule.
     private RecordEffect? SameRule(Record record, Atom open, Assurance level) =>
-        _support.Direct(open, level) is { } effect && effect.Record.Rule == record.Rule ? effect : null;
+        _support.Direct(open, level) is { Effect: var effect } && effect.Record.Rule == record.Rule ? effect : null;
 
     private WhyNode Of(Record record, int test, HashSet<Reading> read, int depth)
     {

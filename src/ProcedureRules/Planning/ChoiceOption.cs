@@ -13,6 +13,9 @@ namespace ProcedureRules.Planning;
 /// <param name="Reads">The nodes that its <c>if</c> reads.</param>
 internal sealed record ChoiceOption(int Index, int Rank, IReadOnlyList<Record> Records, Option? Option, IReadOnlyList<int> Reads)
 {
+    /// <summary>The steps that it takes.</summary>
+    public IEnumerable<Step> Steps => Records.SelectMany(record => record.Effects).Select(effect => effect.Atom).OfType<Atom.Occurs>().Select(atom => atom.Step);
+
     /// <summary>Whether it is open, by its <c>if</c>.</summary>
     public Truth IsOpen(BeliefState beliefs, Binding? binding) =>
         Option?.If is { } condition && binding is not null ? condition.Evaluate(beliefs, binding) : Truth.Yes;

@@ -94,11 +94,14 @@ internal sealed class ChoiceWriter(Decision decision, ChoiceBook book, PlannerOp
     // To the minute: nobody estimates labour finer.
     private static Quantity Minutes(Cost one, Cost other) => Quantity.Point(60 * Math.Round(Math.Abs(one.Likely - other.Likely) / 60), Dimension.Duration);
 
-    // A way that is forbidden itself says only why; one that leads to something forbidden says what that is.
+    // A way that is forbidden itself says only why, or what may be why; one that leads to something forbidden says what that is.
     private Wording Why(Fault fault, ChoiceOption option)
     {
         var reason = reasons.Of(fault.Record);
         var isItself = option.Records.Any(record => record.Effects.Any(effect => fault.Atom is not null && fault.Atom.Equals(effect.Atom)));
+        var open = Enumerable.Range(0, fault.Record.Tests.Count).Where(test => _beliefs.TruthOf(fault.Record, test) == Truth.Unknown)
+            .Select(test => Words.Condition(fault.Record, fault.Record.Tests[test])).ToList();
+        if (isItself && open.Count > 0) return new Wording($"may not be done if {string.Join(" and ", open)}, which is not known");
         return new Wording(units => isItself ? $"may not be done: {reason.Text.In(units)}" : $"{fault.Text.In(units)}: {reason.Text.In(units)}");
     }
 

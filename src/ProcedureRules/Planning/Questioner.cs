@@ -106,9 +106,12 @@ internal sealed class Questioner
 
     private void AskOfChoices(ChoiceBook book)
     {
+        var prohibitions = Prohibitions.Under(_beliefs);
         foreach (var key in book.Keys)
         {
             var open = new Atom.Open(key);
+            if (_beliefs.Required(open) >= Assurance.Provisional)
+                foreach (var option in book.Options(key)) AskWhetherForbidden(option, prohibitions);
             if (_beliefs.Available(open) == Assurance.No || key is not ChoiceKey.OfRule rule) continue;
             foreach (var option in book.Options(key))
             {
@@ -119,6 +122,14 @@ internal sealed class Questioner
             foreach (var (_, readings) in _settling.Of(open))
                 Add(readings, Urgency.Work, new Wording($"whether this comes up: {Words.Choice(key)}"), key, null);
         }
+    }
+
+    // A way is kept from while it may be forbidden; an answer may open it.
+    private void AskWhetherForbidden(ChoiceOption option, Prohibitions prohibitions)
+    {
+        foreach (var step in option.Steps)
+            if (prohibitions.Of(step) is { } source && UnknownReads(source.Record) is { Count: > 0 } unknown)
+                Add(unknown, Urgency.Work, new Wording(units => $"whether this way is open: {Words.Instruction(_beliefs, step, units)}"), option, null);
     }
 
     private void AskOfHeld(IReadOnlyList<RecordEffect> held)

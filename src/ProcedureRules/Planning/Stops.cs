@@ -18,10 +18,10 @@ internal static class Stops
 
     private static IEnumerable<RecordEffect> Standing(BeliefState beliefs, Step? check)
     {
-        var purposes = check is null ? beliefs.Purposes : beliefs.PurposesWith(check);
+        var purposes = check is null ? null : beliefs.PurposesWith(check);
         foreach (var source in beliefs.Network.RecordsWith<Conclusion.Stop>())
         {
-            if (beliefs.Available(source.Record, source.Index) > Assurance.No && purposes.Serve(source.Record)) yield return source;
+            if (beliefs.Available(source.Record, source.Index) > Assurance.No && (purposes ?? beliefs.Purposes).Serve(source.Record)) yield return source;
         }
     }
 

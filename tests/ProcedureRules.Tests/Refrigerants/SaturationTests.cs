@@ -81,7 +81,7 @@ public class SaturationTests
         AssertNear(682_700, Call.Of("saturation_pressure", "r1234yf", "25 degC"), 0.003);
 
     // Normal boiling points: R-134a -26.07 degC and R-12 -29.75 degC from the equations of state, R-134a -26.06 degC in a maker's data sheet; R-1234yf -29.46 degC. The short
-    // equation of 2022 for R-1234yf, with its transcription slip, gives -34.0 degC.
+    // equation of 2022 for R-1234yf, as misprinted, gives -34.0 degC.
     [Theory]
     [InlineData("r134a", -26.07)]
     [InlineData("r12", -29.75)]

@@ -24,6 +24,7 @@ public class LawTests
           tank.wash: {states: [no, yes], normal: no, mark: yes}
         facts:
           tank.rust: {type: [none, heavy], ask: How rusty is it?}
+          tank.cold_for: {type: duration, range: 0 min..9 h, ask: How long has it been cold?}
         operations:
           empty_tank: {on: tank, text: "Empty the {it}", change: {fill: full -> empty}, undo: fill_tank, place: floor, time: 5 min, needs: [ lid.place is off ]}
           fill_tank: {on: tank, text: "Fill the {it}", time: 5 min}
@@ -55,6 +56,8 @@ public class LawTests
     [InlineData("when: [ s does take_lid, t place floor ], then: [ {forbid: tank.fill is empty} ]", "tank.fill is empty at step 3, wash_tank(tank)")]
     [InlineData("when: [ s leaves tank.fill full, t energy heat ], then: [ {wait: {from: s, until: t, least: 5 min}} ]", null)]
     [InlineData("when: [ s leaves tank.fill full, t energy heat ], then: [ {wait: {from: s, until: t, least: 15 min}} ]", "nothing makes wash_tank(tank) wait after empty_tank(tank)")]
+    [InlineData("when: [ s leaves tank.fill full, t energy heat ], then: [ {wait: {since: tank.cold_for, until: t, least: 1 h}} ]", null)]
+    [InlineData("when: [ s leaves tank.fill full, t energy heat ], then: [ {wait: {since: tank.cold_for, until: t, least: 3 h}} ]", "nothing makes wash_tank(tank) wait")]
     [InlineData("when: [ s leaves tank.fill full, t energy heat ], then: [ {warning: the drips, at: s} ]", null)]
     [InlineData("when: [ s leaves tank.fill full, t energy heat ], then: [ {caution: the drips, at: s} ]", null)]
     [InlineData("when: [ s leaves tank.fill full, t energy heat ], then: [ {danger: the drips, at: s} ]", "'the drips' does not stand at step 2, empty_tank(tank)")]
@@ -83,7 +86,7 @@ public class LawTests
     {
         var loaded = ProcedureEngine.Load([new SourceFile("bench.yaml", Pack.Replace("LAW", law, StringComparison.Ordinal))]);
         Assert.Equal("", string.Concat(loaded.Diagnostics.Select(mistake => mistake.ToSnippet())));
-        var set = ProcedureRules.Testing.ScenarioSet.Read(loaded.Engine!, [new SourceFile("tank.yaml", "scenario: x\nvehicle: {parts: {tank: tank, lid: lid}}\njobs: [ rinse ]\nexpect: [ {plan: goes_on} ]\n")]);
+        var set = ProcedureRules.Testing.ScenarioSet.Read(loaded.Engine!, [new SourceFile("tank.yaml", "scenario: x\nvehicle: {parts: {tank: tank, lid: lid}, facts: {tank.cold_for: 2 h}}\njobs: [ rinse ]\nexpect: [ {plan: goes_on} ]\n")]);
         return (loaded.Engine!, loaded.Engine!.Open(set.Cases.Single().Situation).Session!.Plan(TestContext.Current.CancellationToken).Plan!);
     }
 }
