@@ -21,7 +21,7 @@ public static class PlanJson
             {
                 json.WriteString("job", job.Job.Name);
                 json.WriteString("on", job.On.Name);
-                json.WriteString("text", JobTitle.Of(job));
+                json.WriteString("text", job.Title);
             });
             json.Minutes("labour", plan.Labour);
             if (sharing is not null) Sharing(json, sharing);

@@ -35,7 +35,7 @@ public static class PlanText
 
     private static void Head(Plan plan, UnitSystem units, ReportWriter writer)
     {
-        writer.Write("", string.Join("; ", plan.Situation.Jobs.Select(JobTitle.Of)), Tone.Heading);
+        writer.Write("", string.Join("; ", plan.Situation.Jobs.Select(job => job.Title)), Tone.Heading);
         writer.Write("", plan.Situation.Title);
         var open = plan.Questions.Count(question => question.AtStep is null || question.Doubted is not null);
         writer.Write("", $"{plan.Steps.Count} steps, {plan.Labour.ToDisplay(units)} of labour"
@@ -47,7 +47,7 @@ public static class PlanText
     private static void Sharing(JobSharing sharing, UnitSystem units, ReportWriter writer)
     {
         writer.Heading("Done together");
-        foreach (var job in sharing.Alone) writer.Write("  ", $"{JobTitle.Of(job.Job)}, by itself: {job.Labour.ToDisplay(units)}");
+        foreach (var job in sharing.Alone) writer.Write("  ", $"{job.Job.Title}, by itself: {job.Labour.ToDisplay(units)}");
         writer.Write("  ", $"Together: {sharing.Together.ToDisplay(units)}; saves about {sharing.Saving.ToDisplay(units)} of labour");
     }
 

@@ -30,7 +30,7 @@ public static class ScheduleText
     private static void Head(Schedule schedule, UnitSystem units, ReportWriter writer)
     {
         var shop = schedule.Shop;
-        writer.Write("", string.Join("; ", schedule.Plan.Situation.Jobs.Select(JobTitle.Of)), Tone.Heading);
+        writer.Write("", string.Join("; ", schedule.Plan.Situation.Jobs.Select(job => job.Title)), Tone.Heading);
         writer.Write("", schedule.Plan.Situation.Title);
         writer.Write("", $"{shop.Title}: {shop.Technicians} {(shop.Technicians == 1 ? "technician" : "technicians")}.");
         if (schedule.Steps.Count == 0) return;
