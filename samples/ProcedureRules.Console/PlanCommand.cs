@@ -9,7 +9,7 @@ internal static class PlanCommand
     public static Command Create(HostConsole console)
     {
         var order = PathArgument.Optional("JOB.yaml", "work order (default: the demo job)");
-        var format = FormatOption.Create();
+        var format = FormatOption.CreateForPlan();
         var units = UnitsOption.Create();
         var options = new OrderOptions();
         var command = new Command(
@@ -29,8 +29,23 @@ internal static class PlanCommand
             console.Write(result.Diagnostics);
             if (result.Plan is not { } plan) return ExitCode.NoPlan;
             var system = UnitsOption.Read(parsed, units);
-            if (FormatOption.IsJson(parsed, format)) console.Output.WriteLine(PlanJson.Write(plan, system, session.Sharing(plan)));
-            else console.Write(PlanText.Lines(plan, system, console.Width, session.Sharing(plan)));
+            var sharing = session.Sharing(plan);
+            switch (parsed.GetValue(format))
+            {
+                case FormatOption.Json:
+                    console.Output.WriteLine(PlanJson.Write(plan, system, sharing));
+                    break;
+                case FormatOption.Markdown:
+                    console.Output.Write(PlanMarkdown.Write(plan, system, sharing));
+                    break;
+                case FormatOption.Html:
+                    console.Output.Write(PlanHtml.Write(plan, system, sharing));
+                    break;
+                default:
+                    console.Write(PlanText.Lines(plan, system, console.Width, sharing));
+                    break;
+            }
+
             return plan.Stops.Count > 0 ? ExitCode.NoPlan : ExitCode.Done;
         });
         return command;
