@@ -52,8 +52,8 @@ public class WorkSheetTests
         var page = PlanHtml.Write(Shipped.Plan("oil-pan"), UnitSystem.Si);
 
         var tree = FlatReport.Page(page);
-        Assert.Empty(tree.Descendants().Where(part => part.Name.LocalName is "script" or "link" or "img" or "input" or "iframe"));
-        Assert.Empty(tree.Descendants().Attributes().Where(attribute => attribute.Name.LocalName is "src" or "href" || attribute.Name.LocalName.StartsWith("on", StringComparison.Ordinal)));
+        Assert.DoesNotContain(tree.Descendants(), part => part.Name.LocalName is "script" or "link" or "img" or "input" or "iframe");
+        Assert.DoesNotContain(tree.Descendants().Attributes(), attribute => attribute.Name.LocalName is "src" or "href" || attribute.Name.LocalName.StartsWith("on", StringComparison.Ordinal));
         Assert.DoesNotContain("url(", page, StringComparison.Ordinal);
         Assert.DoesNotContain("@import", page, StringComparison.Ordinal);
     }
