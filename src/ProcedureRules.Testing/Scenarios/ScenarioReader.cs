@@ -11,7 +11,7 @@ namespace ProcedureRules.Testing.Scenarios;
 /// <summary>Reads scenarios into cases, one for each row; everything that is wrong in a file is told at once.</summary>
 internal sealed class ScenarioReader(ProcedureEngine engine)
 {
-    private static readonly string[] OfTheScenario = ["scenario", "vehicle", "expect", "next", "rows"];
+    private static readonly string[] OfTheScenario = ["scenario", "vehicle", "shop", "start", "expect", "next", "rows"];
     private readonly SheetReader _sheets = new(engine.Vocabulary, engine.Archetypes);
     private readonly RuleTexts _texts = new(engine.Rules);
     private readonly ConcurrentDictionary<string, (SheetLayer? Layer, IReadOnlyList<Diagnostic> Mistakes)> _read = new(StringComparer.Ordinal);
@@ -25,9 +25,10 @@ internal sealed class ScenarioReader(ProcedureEngine engine)
         var rows = root.Maps("rows").ToList();
         if (!Expects(root) && !root.Maps("next").Any(Expects) && !rows.Exists(Expects)) bag.Add(Messages.NothingExpected(root.Entries[0].Key.Span));
         ComplainAboutTwins(rows, bag);
-        var vehicle = Vehicle(root, file, bag);
+        var folder = Path.GetDirectoryName(file.Path) ?? "";
+        var vehicle = Vehicle(root, folder, bag);
         if (vehicle is null) return [];
-        return [.. rows.Cast<YamlMapping?>().DefaultIfEmpty().Select(row => Case(root, row, vehicle, bag)).OfType<ScenarioCase>()];
+        return [.. rows.Cast<YamlMapping?>().DefaultIfEmpty().Select(row => Case(root, row, vehicle, folder, bag)).OfType<ScenarioCase>()];
     }
 
     private static bool Expects(YamlMapping map) => map.Has("expect");
@@ -39,7 +40,7 @@ internal sealed class ScenarioReader(ProcedureEngine engine)
             if (!first.TryAdd(name.Text, name.Span)) bag.Add(Messages.StatedTwice(name.Span, $"row '{name.Text}'", first[name.Text]));
     }
 
-    private ScenarioCase? Case(YamlMapping root, YamlMapping? row, SheetLayer vehicle, DiagnosticBag bag)
+    private ScenarioCase? Case(YamlMapping root, YamlMapping? row, SheetLayer vehicle, string folder, DiagnosticBag bag)
     {
         var found = new DiagnosticBag();
         var parameters = new Parameters(row, found);
@@ -52,7 +53,8 @@ internal sealed class ScenarioReader(ProcedureEngine engine)
             List<SheetLayer> layers = [sheet, Layer(filled)];
             if (own is not null) layers.Add(Layer(own));
             var situation = _sheets.Assemble(layers, found) with { Title = root.Text("scenario") ?? "" };
-            var turns = new TurnReader(situation, _texts, found).Read(filled.List("expect").Concat(own?.List("expect") ?? []), filled.Maps("next"));
+            var workday = new WorkdayReader(engine.Vocabulary, found).Read(filled, folder);
+            var turns = new TurnReader(situation, _texts, workday, found).Read(filled.List("expect").Concat(own?.List("expect") ?? []), filled.Maps("next"));
             if (!found.HasErrors) read = new ScenarioCase(engine, root.Text("scenario") ?? "", row?.Text("row"), (row?.Scalar("row") ?? root.Scalar("scenario")!).Span, situation, turns);
         }
 
@@ -63,10 +65,10 @@ internal sealed class ScenarioReader(ProcedureEngine engine)
     private static SheetLayer Layer(YamlMapping map) =>
         new(new YamlMapping(map.Span, [.. map.Entries.Where(entry => !OfTheScenario.Contains(entry.Name))]), Source.Stated) { Replaces = true };
 
-    private SheetLayer? Vehicle(YamlMapping root, SourceFile file, DiagnosticBag bag)
+    private SheetLayer? Vehicle(YamlMapping root, string folder, DiagnosticBag bag)
     {
         if (root.Value("vehicle") is YamlMapping inline) return new SheetLayer(inline, Source.Stated);
-        var path = Path.Combine(Path.GetDirectoryName(file.Path) ?? "", root.Text("vehicle") ?? "");
+        var path = Path.Combine(folder, root.Text("vehicle") ?? "");
         var (layer, mistakes) = _read.GetOrAdd(path, ReadSheet);
         bag.AddRange(mistakes);
         return layer;
