@@ -9,7 +9,7 @@ using ProcedureRules.Yaml;
 namespace ProcedureRules.Testing.Scenarios;
 
 /// <summary>Reads scenarios into cases, one for each row; everything that is wrong in a file is told at once.</summary>
-internal sealed class ScenarioReader(ProcedureEngine engine)
+internal sealed class ScenarioReader(ProcedureEngine engine, bool withExpectations = true)
 {
     private static readonly string[] OfTheScenario = ["scenario", "vehicle", "shop", "start", "expect", "next", "rows"];
     private readonly SheetReader _sheets = new(engine.Vocabulary, engine.Archetypes);
@@ -22,8 +22,9 @@ internal sealed class ScenarioReader(ProcedureEngine engine)
         if (YamlReader.Read(file, bag) is not { } node || !FileSorts.MayBe(node, "scenario", bag)) return [];
         ShapeChecker.Check(node, ScenarioShapes.Scenario, bag);
         if (node is not YamlMapping root || bag.HasErrors) return [];
+        if (!withExpectations) root = WithoutExpectations(root);
         var rows = root.Maps("rows").ToList();
-        if (!Expects(root) && !root.Maps("next").Any(Expects) && !rows.Exists(Expects)) bag.Add(Messages.NothingExpected(root.Entries[0].Key.Span));
+        if (withExpectations && !Expects(root) && !root.Maps("next").Any(Expects) && !rows.Exists(Expects)) bag.Add(Messages.NothingExpected(root.Entries[0].Key.Span));
         ComplainAboutTwins(rows, bag);
         var folder = Path.GetDirectoryName(file.Path) ?? "";
         var vehicle = Vehicle(root, folder, bag);
@@ -32,6 +33,13 @@ internal sealed class ScenarioReader(ProcedureEngine engine)
     }
 
     private static bool Expects(YamlMapping map) => map.Has("expect");
+
+    private static YamlMapping WithoutExpectations(YamlMapping map) => new(map.Span,
+    [
+        .. map.Entries.Where(entry => entry.Name != "expect").Select(entry => entry.Value is YamlSequence { Items: [YamlMapping, ..] } list && entry.Name is "next" or "rows"
+            ? entry with { Value = new YamlSequence(list.Span, [.. list.Items.Select(item => item is YamlMapping one ? WithoutExpectations(one) : item)]) }
+            : entry),
+    ]);
 
     private static void ComplainAboutTwins(List<YamlMapping> rows, DiagnosticBag bag)
     {
@@ -46,7 +54,7 @@ internal sealed class ScenarioReader(ProcedureEngine engine)
         var parameters = new Parameters(row, found);
         var (filled, own) = (parameters.Fill(root, ["rows"]), row is null ? null : parameters.Fill(row, ["with"]));
         var sheet = vehicle.Root == root.Map("vehicle") ? vehicle with { Root = filled.Map("vehicle")! } : vehicle;
-        parameters.ComplainAboutUnused();
+        if (withExpectations) parameters.ComplainAboutUnused();
         ScenarioCase? read = null;
         if (!found.HasErrors)
         {
