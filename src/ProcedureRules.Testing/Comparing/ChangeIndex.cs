@@ -1,4 +1,3 @@
-using ProcedureRules.Explaining;
 using ProcedureRules.Facts;
 using ProcedureRules.Packs;
 

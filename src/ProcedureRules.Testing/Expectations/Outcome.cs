@@ -1,5 +1,5 @@
 using ProcedureRules.Beliefs;
-using ProcedureRules.Planning;
+using ProcedureRules.Plans;
 using ProcedureRules.Scheduling;
 
 namespace ProcedureRules.Testing.Expectations;

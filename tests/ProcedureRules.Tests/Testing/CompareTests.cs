@@ -126,7 +126,7 @@ public sealed class CompareTests
             .Replace("{set: {pan.slack: 5 in}}", "{set: {pan.slack: 5 in}}, {set: {pan.gap: 1 in}}", StringComparison.Ordinal);
         var wider = derived.Replace("{set: {pan.gap: 1 in}}", "{set: {pan.gap: 4 in}}", StringComparison.Ordinal);
         var scenario = new SourceFile("pan.yaml", "scenario: a pan\nvehicle: {parts: {pan: pan, cover: cover}}\njobs: [ take_off ]\nexpect: [ {plan: goes_on} ]");
-        var comparison = PackComparison.Of(TinyPack.Load(derived), [], TinyPack.Load(wider), [scenario]);
+        var comparison = PackComparison.Of(TinyPack.Load(derived), [], TinyPack.Load(wider), [scenario], cancellation: TestContext.Current.CancellationToken);
 
         var cause = Assert.Single(comparison.Causes);
         Assert.Equal("rule 'slack' has changed: then", Assert.Single(cause.Changes).ToString());
