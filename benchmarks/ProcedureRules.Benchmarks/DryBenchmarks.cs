@@ -1,6 +1,6 @@
 using BenchmarkDotNet.Attributes;
 using ProcedureRules.Beliefs;
-using ProcedureRules.Planning;
+using ProcedureRules.Plans;
 
 namespace ProcedureRules.Benchmarks;
 

@@ -1,5 +1,5 @@
 using BenchmarkDotNet.Attributes;
-using ProcedureRules.Planning;
+using ProcedureRules.Plans;
 using ProcedureRules.Quantities;
 
 namespace ProcedureRules.Benchmarks;

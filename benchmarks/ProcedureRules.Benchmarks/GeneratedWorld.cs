@@ -3,7 +3,6 @@ using ProcedureRules.Diagnostics;
 using ProcedureRules.Facts;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
-using ProcedureRules.Logic;
 using ProcedureRules.Quantities;
 
 namespace ProcedureRules.Benchmarks;

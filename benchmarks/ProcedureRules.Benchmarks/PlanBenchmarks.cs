@@ -1,5 +1,5 @@
 using BenchmarkDotNet.Attributes;
-using ProcedureRules.Planning;
+using ProcedureRules.Plans;
 
 namespace ProcedureRules.Benchmarks;
 

@@ -2,7 +2,7 @@ using System.CommandLine;
 using ProcedureRules.Diagnostics;
 using ProcedureRules.Explaining;
 using ProcedureRules.Language;
-using ProcedureRules.Planning;
+using ProcedureRules.Plans;
 using ProcedureRules.Quantities;
 using ProcedureRules.Reports;
 

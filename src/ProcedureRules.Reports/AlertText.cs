@@ -1,5 +1,5 @@
 using ProcedureRules.Language;
-using ProcedureRules.Planning;
+using ProcedureRules.Plans;
 using ProcedureRules.Quantities;
 
 namespace ProcedureRules.Reports;

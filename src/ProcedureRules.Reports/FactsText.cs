@@ -1,7 +1,7 @@
 using ProcedureRules.Beliefs;
 using ProcedureRules.Facts;
 using ProcedureRules.Logic;
-using ProcedureRules.Planning;
+using ProcedureRules.Plans;
 using ProcedureRules.Quantities;
 
 namespace ProcedureRules.Reports;

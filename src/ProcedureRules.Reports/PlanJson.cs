@@ -1,6 +1,6 @@
 using System.Text.Json;
 using ProcedureRules.Logic;
-using ProcedureRules.Planning;
+using ProcedureRules.Plans;
 using ProcedureRules.Quantities;
 
 namespace ProcedureRules.Reports;

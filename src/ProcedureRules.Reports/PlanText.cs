@@ -1,8 +1,7 @@
 using ProcedureRules.Inference;
-using ProcedureRules.Language;
 using ProcedureRules.Logic;
 using ProcedureRules.Packs;
-using ProcedureRules.Planning;
+using ProcedureRules.Plans;
 using ProcedureRules.Quantities;
 
 namespace ProcedureRules.Reports;

@@ -41,7 +41,7 @@ public static class QuestionText
     /// <param name="isSettled">Whether nothing else can change the plan.</param>
     /// <param name="units">The units of figures.</param>
     /// <param name="width">Columns, at least 40.</param>
-    public static IReadOnlyList<ReportLine> Closing(Planning.Plan plan, IReadOnlyCollection<string> open, bool isSettled, UnitSystem units, int width = 80)
+    public static IReadOnlyList<ReportLine> Closing(Plans.Plan plan, IReadOnlyCollection<string> open, bool isSettled, UnitSystem units, int width = 80)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(open);
@@ -75,6 +75,6 @@ public static class QuestionText
         return parts.Count > 0 ? string.Join("; ", parts) : beside > 0 ? "the same steps, other notes and figures" : "nothing changes";
     }
 
-    private static string Steps(IReadOnlyList<Planning.PlanStep> steps, UnitSystem units) =>
+    private static string Steps(IReadOnlyList<Plans.PlanStep> steps, UnitSystem units) =>
         string.Join(", ", steps.Take(MostSteps).Select(step => $"\"{step.Text.In(units)}\"")) + (steps.Count > MostSteps ? $" and {steps.Count - MostSteps} more" : "");
 }

@@ -1,7 +1,7 @@
 using ProcedureRules.Beliefs;
 using ProcedureRules.Explaining;
 using ProcedureRules.Facts;
-using ProcedureRules.Planning;
+using ProcedureRules.Plans;
 using ProcedureRules.Quantities;
 
 namespace ProcedureRules.Reports;

@@ -1,5 +1,5 @@
 using System.Globalization;
-using ProcedureRules.Planning;
+using ProcedureRules.Plans;
 using ProcedureRules.Quantities;
 using ProcedureRules.Scheduling;
 

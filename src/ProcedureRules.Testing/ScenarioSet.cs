@@ -1,6 +1,5 @@
 using ProcedureRules.Diagnostics;
 using ProcedureRules.Testing.Scenarios;
-using ProcedureRules.Yaml;
 
 namespace ProcedureRules.Testing;
 

@@ -1,6 +1,6 @@
 using ProcedureRules.Diagnostics;
 using ProcedureRules.Explaining;
-using ProcedureRules.Planning;
+using ProcedureRules.Plans;
 
 namespace ProcedureRules;
 

@@ -5,7 +5,7 @@ using ProcedureRules.Inference;
 using ProcedureRules.Language;
 using ProcedureRules.Logic;
 using ProcedureRules.Packs;
-using ProcedureRules.Planning;
+using ProcedureRules.Plans;
 
 namespace ProcedureRules.Testing.Covering;
 

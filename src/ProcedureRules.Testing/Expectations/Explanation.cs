@@ -1,4 +1,3 @@
-using ProcedureRules.Explaining;
 using ProcedureRules.Quantities;
 using ProcedureRules.Reports;
 

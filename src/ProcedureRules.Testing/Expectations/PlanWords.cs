@@ -1,6 +1,6 @@
 using ProcedureRules.Language;
 using ProcedureRules.Logic;
-using ProcedureRules.Planning;
+using ProcedureRules.Plans;
 
 namespace ProcedureRules.Testing.Expectations;
 

@@ -1,5 +1,5 @@
 using ProcedureRules.Diagnostics;
-using ProcedureRules.Planning;
+using ProcedureRules.Plans;
 
 namespace ProcedureRules.Testing.Expectations;
 

@@ -1,9 +1,7 @@
 using ProcedureRules.Beliefs;
 using ProcedureRules.Diagnostics;
-using ProcedureRules.Facts;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
-using ProcedureRules.Packs;
 
 namespace ProcedureRules.Testing.Laws;
 

@@ -1,6 +1,5 @@
-using ProcedureRules.Facts;
 using ProcedureRules.Language;
-using ProcedureRules.Planning;
+using ProcedureRules.Plans;
 using ProcedureRules.Quantities;
 
 namespace ProcedureRules.Testing.Laws;

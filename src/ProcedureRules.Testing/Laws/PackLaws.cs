@@ -1,5 +1,5 @@
 using ProcedureRules.Language;
-using ProcedureRules.Planning;
+using ProcedureRules.Plans;
 
 namespace ProcedureRules.Testing.Laws;
 

@@ -1,6 +1,6 @@
 using ProcedureRules.Facts;
 using ProcedureRules.Packs;
-using ProcedureRules.Planning;
+using ProcedureRules.Plans;
 
 namespace ProcedureRules.Testing.Laws;
 

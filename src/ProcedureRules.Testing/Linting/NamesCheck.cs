@@ -1,5 +1,4 @@
 using ProcedureRules.Diagnostics;
-using ProcedureRules.Packs;
 using ProcedureRules.Spelling;
 
 namespace ProcedureRules.Testing.Linting;

@@ -1,5 +1,4 @@
 using ProcedureRules.Diagnostics;
-using ProcedureRules.Facts;
 using ProcedureRules.Language;
 
 namespace ProcedureRules.Beliefs;

@@ -1,7 +1,7 @@
 using ProcedureRules.Beliefs;
 using ProcedureRules.Facts;
 using ProcedureRules.Language;
-using ProcedureRules.Planning;
+using ProcedureRules.Plans;
 
 namespace ProcedureRules.Explaining;
 

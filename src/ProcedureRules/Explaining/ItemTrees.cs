@@ -2,7 +2,8 @@ using ProcedureRules.Beliefs;
 using ProcedureRules.Facts;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
-using ProcedureRules.Planning;
+using ProcedureRules.Ordering;
+using ProcedureRules.Plans;
 
 namespace ProcedureRules.Explaining;
 

@@ -1,5 +1,6 @@
 using ProcedureRules.Inference;
-using ProcedureRules.Planning;
+using ProcedureRules.Plans;
+using ProcedureRules.Validating;
 
 namespace ProcedureRules.Explaining;
 

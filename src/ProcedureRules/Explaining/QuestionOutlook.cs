@@ -1,5 +1,8 @@
+using ProcedureRules.Asking;
 using ProcedureRules.Beliefs;
+using ProcedureRules.Choosing;
 using ProcedureRules.Planning;
+using ProcedureRules.Plans;
 
 namespace ProcedureRules.Explaining;
 

@@ -1,3 +1,4 @@
+using ProcedureRules.Asking;
 using ProcedureRules.Beliefs;
 using ProcedureRules.Facts;
 using ProcedureRules.Inference;

@@ -1,6 +1,6 @@
 using ProcedureRules.Beliefs;
 using ProcedureRules.Inference;
-using ProcedureRules.Planning;
+using ProcedureRules.Plans;
 
 namespace ProcedureRules.Explaining;
 

@@ -1,6 +1,6 @@
 using ProcedureRules.Beliefs;
 using ProcedureRules.Facts;
-using ProcedureRules.Planning;
+using ProcedureRules.Plans;
 using ProcedureRules.Quantities;
 
 namespace ProcedureRules.Explaining;

@@ -1,6 +1,6 @@
 using System.Globalization;
 using ProcedureRules.Facts;
-using ProcedureRules.Planning;
+using ProcedureRules.Plans;
 using ProcedureRules.Spelling;
 
 namespace ProcedureRules.Explaining;

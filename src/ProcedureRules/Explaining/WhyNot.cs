@@ -2,7 +2,7 @@ using ProcedureRules.Beliefs;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
 using ProcedureRules.Logic;
-using ProcedureRules.Planning;
+using ProcedureRules.Plans;
 using ProcedureRules.Spelling;
 
 namespace ProcedureRules.Explaining;

@@ -1,5 +1,5 @@
 using ProcedureRules.Logic;
-using ProcedureRules.Planning;
+using ProcedureRules.Plans;
 
 namespace ProcedureRules.Explaining;
 

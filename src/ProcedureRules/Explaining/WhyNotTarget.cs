@@ -1,7 +1,8 @@
 using ProcedureRules.Beliefs;
+using ProcedureRules.Choosing;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
-using ProcedureRules.Planning;
+using ProcedureRules.Plans;
 
 namespace ProcedureRules.Explaining;
 

@@ -3,7 +3,7 @@ using ProcedureRules.Facts;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
 using ProcedureRules.Logic;
-using ProcedureRules.Planning;
+using ProcedureRules.Plans;
 
 namespace ProcedureRules.Explaining;
 

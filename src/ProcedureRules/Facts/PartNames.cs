@@ -1,6 +1,5 @@
 using ProcedureRules.Diagnostics;
 using ProcedureRules.Logic;
-using ProcedureRules.Packs;
 
 namespace ProcedureRules.Facts;
 

@@ -1,4 +1,3 @@
-using ProcedureRules.Packs;
 using ProcedureRules.Shapes;
 using static ProcedureRules.Packs.Forms;
 using static ProcedureRules.Shapes.Field;

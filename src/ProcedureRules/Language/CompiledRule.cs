@@ -1,5 +1,4 @@
 using ProcedureRules.Diagnostics;
-using ProcedureRules.Packs;
 
 namespace ProcedureRules.Language;
 

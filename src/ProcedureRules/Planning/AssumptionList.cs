@@ -3,6 +3,8 @@ using ProcedureRules.Facts;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
 using ProcedureRules.Logic;
+using ProcedureRules.Ordering;
+using ProcedureRules.Plans;
 
 namespace ProcedureRules.Planning;
 

@@ -1,7 +1,11 @@
+using ProcedureRules.Asking;
 using ProcedureRules.Beliefs;
+using ProcedureRules.Choosing;
 using ProcedureRules.Facts;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
+using ProcedureRules.Ordering;
+using ProcedureRules.Plans;
 using ProcedureRules.Quantities;
 
 namespace ProcedureRules.Planning;

@@ -1,3 +1,5 @@
+using ProcedureRules.Plans;
+
 namespace ProcedureRules.Planning;
 
 /// <summary>Tools, supplies or offers of a plan: one line a text, with the steps it is for.</summary>

@@ -1,5 +1,8 @@
 using ProcedureRules.Beliefs;
+using ProcedureRules.Choosing;
 using ProcedureRules.Diagnostics;
+using ProcedureRules.Ordering;
+using ProcedureRules.Plans;
 
 namespace ProcedureRules.Planning;
 

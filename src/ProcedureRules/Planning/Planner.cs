@@ -1,7 +1,12 @@
+using ProcedureRules.Asking;
 using ProcedureRules.Beliefs;
+using ProcedureRules.Choosing;
 using ProcedureRules.Diagnostics;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
+using ProcedureRules.Ordering;
+using ProcedureRules.Plans;
+using ProcedureRules.Validating;
 
 namespace ProcedureRules.Planning;
 

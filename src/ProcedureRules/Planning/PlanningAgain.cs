@@ -1,4 +1,6 @@
 using ProcedureRules.Beliefs;
+using ProcedureRules.Plans;
+using ProcedureRules.Validating;
 
 namespace ProcedureRules.Planning;
 

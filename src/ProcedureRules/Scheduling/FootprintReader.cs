@@ -2,7 +2,8 @@ using ProcedureRules.Facts;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
 using ProcedureRules.Packs;
-using ProcedureRules.Planning;
+using ProcedureRules.Plans;
+using ProcedureRules.Validating;
 
 namespace ProcedureRules.Scheduling;
 

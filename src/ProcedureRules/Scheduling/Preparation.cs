@@ -1,4 +1,4 @@
-using ProcedureRules.Planning;
+using ProcedureRules.Plans;
 
 namespace ProcedureRules.Scheduling;
 

@@ -1,5 +1,6 @@
 using System.Text;
 using ProcedureRules.Beliefs;
+using ProcedureRules.Choosing;
 using ProcedureRules.Diagnostics;
 using ProcedureRules.Facts;
 using ProcedureRules.Inference;
@@ -7,6 +8,7 @@ using ProcedureRules.Language;
 using ProcedureRules.Language.Compiling;
 using ProcedureRules.Packs;
 using ProcedureRules.Planning;
+using ProcedureRules.Plans;
 using ProcedureRules.Quantities;
 using ProcedureRules.Scheduling;
 using ProcedureRules.Testing;

@@ -1,7 +1,6 @@
 using System.Text;
 using ProcedureRules.Diagnostics;
 using ProcedureRules.Facts;
-using ProcedureRules.Language;
 using ProcedureRules.Language.Compiling;
 using ProcedureRules.Packs;
 using ProcedureRules.Quantities;

@@ -1,4 +1,3 @@
-using ProcedureRules.Diagnostics;
 using ProcedureRules.Planning;
 using ProcedureRules.Quantities;
 using Xunit;

@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using ProcedureRules.Language;
 using ProcedureRules.Language.Syntax;
 using ProcedureRules.Quantities;
 using Xunit;

@@ -40,7 +40,7 @@ public class JobSharingTests
         Assert.Contains("\"together\"", PlanJson.Write(plan, UnitSystem.Us, sharing), StringComparison.Ordinal);
     }
 
-    private static (ProcedureSession Session, ProcedureRules.Planning.Plan Plan) Open(string jobs)
+    private static (ProcedureSession Session, ProcedureRules.Plans.Plan Plan) Open(string jobs)
     {
         using var folder = new TemporaryFolder();
         folder.Write("van.yaml", "vehicle: Old van\narchetype: rear_drive_crossmember\nfacts: {oil_pan.condition: perforated, oil_pan.drop_needed: 5 in, oil_pan.drop_available: 2.4 in}\n");

@@ -1,7 +1,6 @@
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
-using ProcedureRules.Planning;
 using ProcedureRules.Quantities;
 using ProcedureRules.Reports;
 using Xunit;

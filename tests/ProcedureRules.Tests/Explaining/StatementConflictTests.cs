@@ -27,7 +27,7 @@ public class StatementConflictTests
 
         var conflict = Assert.Single(beliefs.Conflicts);
         Assert.Equal(new Reading.OfRelation(joined, a, b), conflict.About);
-        Assert.Equal("joined(a, b): no against yes", ProcedureRules.Planning.Words.Conflict(conflict).ToString());
+        Assert.Equal("joined(a, b): no against yes", ProcedureRules.Plans.Words.Conflict(conflict).ToString());
         Assert.Empty(beliefs.With([new Supposition.RelationHolds(joined, a, b, Truth.Yes)]).Conflicts);
     }
 

@@ -1,8 +1,5 @@
-using ProcedureRules.Beliefs;
 using ProcedureRules.Explaining;
-using ProcedureRules.Facts;
 using ProcedureRules.Logic;
-using ProcedureRules.Planning;
 using ProcedureRules.Tests.Engine;
 using Xunit;
 

@@ -1,5 +1,4 @@
 using ProcedureRules.Explaining;
-using ProcedureRules.Planning;
 using ProcedureRules.Quantities;
 using ProcedureRules.Tests.Engine;
 using Xunit;

@@ -1,7 +1,6 @@
 using FsCheck.Xunit;
 using ProcedureRules.Diagnostics;
 using ProcedureRules.Facts;
-using ProcedureRules.Packs;
 using ProcedureRules.Quantities;
 using ProcedureRules.Tests.ConsoleHost;
 using ProcedureRules.Tests.Engine;

@@ -1,6 +1,5 @@
 using FsCheck;
 using FsCheck.Xunit;
-using ProcedureRules.Diagnostics;
 using ProcedureRules.Facts;
 using ProcedureRules.Quantities;
 using Xunit;

@@ -3,7 +3,6 @@ using ProcedureRules.Inference;
 using ProcedureRules.Language;
 using ProcedureRules.Logic;
 using ProcedureRules.Packs;
-using ProcedureRules.Quantities;
 
 namespace ProcedureRules.Tests.Inference;
 

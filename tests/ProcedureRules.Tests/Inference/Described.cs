@@ -1,4 +1,3 @@
-using ProcedureRules.Facts;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
 

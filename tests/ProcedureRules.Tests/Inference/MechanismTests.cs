@@ -1,4 +1,3 @@
-using ProcedureRules.Inference;
 using ProcedureRules.Language;
 using ProcedureRules.Packs;
 using Xunit;

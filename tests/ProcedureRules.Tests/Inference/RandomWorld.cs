@@ -1,5 +1,4 @@
 using ProcedureRules.Facts;
-using ProcedureRules.Inference;
 using ProcedureRules.Language;
 using ProcedureRules.Packs;
 

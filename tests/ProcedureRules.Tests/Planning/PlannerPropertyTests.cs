@@ -2,6 +2,8 @@ using System.Globalization;
 using FsCheck.Xunit;
 using ProcedureRules.Language;
 using ProcedureRules.Planning;
+using ProcedureRules.Plans;
+using ProcedureRules.Tests.Validating;
 using Xunit;
 
 namespace ProcedureRules.Tests.Planning;

@@ -6,6 +6,7 @@ using ProcedureRules.Language;
 using ProcedureRules.Logic;
 using ProcedureRules.Packs;
 using ProcedureRules.Planning;
+using ProcedureRules.Plans;
 using ProcedureRules.Quantities;
 using Xunit;
 

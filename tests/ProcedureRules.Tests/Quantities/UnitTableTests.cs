@@ -1,5 +1,4 @@
 using ProcedureRules.Quantities;
-using UnitsNet;
 using UnitsNet.Units;
 using Xunit;
 using Dim = ProcedureRules.Quantities.Dimension;

@@ -9,7 +9,7 @@ public partial class StructureTests
     /// <summary>Each folder may use those before it, never those behind it.</summary>
     private static readonly string[] Flow =
     [
-        "Logic", "Spelling", "Quantities", "Diagnostics", "Yaml", "Shapes", "Packs", "Facts", "Language", "Mechanics", "Refrigerants", "Inference", "Beliefs", "Planning", "Scheduling", "Explaining",
+        "Logic", "Spelling", "Quantities", "Diagnostics", "Yaml", "Shapes", "Packs", "Facts", "Language", "Mechanics", "Refrigerants", "Inference", "Beliefs", "Plans", "Choosing", "Ordering", "Asking", "Validating", "Planning", "Scheduling", "Explaining",
     ];
 
     [Fact]

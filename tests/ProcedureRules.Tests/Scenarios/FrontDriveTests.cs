@@ -1,4 +1,3 @@
-using ProcedureRules.Planning;
 using ProcedureRules.Tests.Engine;
 using Xunit;
 

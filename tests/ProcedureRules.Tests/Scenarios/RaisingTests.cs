@@ -1,5 +1,5 @@
 using ProcedureRules.Logic;
-using ProcedureRules.Planning;
+using ProcedureRules.Plans;
 using ProcedureRules.Tests.Engine;
 using Xunit;
 

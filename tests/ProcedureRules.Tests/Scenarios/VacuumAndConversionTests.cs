@@ -1,4 +1,4 @@
-using ProcedureRules.Planning;
+using ProcedureRules.Plans;
 using ProcedureRules.Tests.Engine;
 using Xunit;
 

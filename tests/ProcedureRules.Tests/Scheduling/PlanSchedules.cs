@@ -1,5 +1,6 @@
-using ProcedureRules.Planning;
+using ProcedureRules.Plans;
 using ProcedureRules.Scheduling;
+using ProcedureRules.Validating;
 using Xunit;
 
 namespace ProcedureRules.Tests.Scheduling;

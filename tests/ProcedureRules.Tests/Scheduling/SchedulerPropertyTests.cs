@@ -1,5 +1,5 @@
 using FsCheck.Xunit;
-using ProcedureRules.Planning;
+using ProcedureRules.Plans;
 using ProcedureRules.Scheduling;
 using ProcedureRules.Tests.Planning;
 using Xunit;

@@ -1,4 +1,3 @@
-using ProcedureRules.Diagnostics;
 using ProcedureRules.Shapes;
 using ProcedureRules.Tests.Yaml;
 using ProcedureRules.Yaml;

@@ -1,4 +1,3 @@
-using ProcedureRules.Testing;
 using Xunit;
 
 namespace ProcedureRules.Tests.Testing;

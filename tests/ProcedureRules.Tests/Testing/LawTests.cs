@@ -1,5 +1,5 @@
 using ProcedureRules.Diagnostics;
-using ProcedureRules.Planning;
+using ProcedureRules.Plans;
 using ProcedureRules.Testing.Laws;
 using Xunit;
 

@@ -3,7 +3,6 @@ using FsCheck.Fluent;
 using ProcedureRules.Diagnostics;
 using ProcedureRules.Explaining;
 using ProcedureRules.Facts;
-using ProcedureRules.Planning;
 using ProcedureRules.Testing.FsCheck;
 using ProcedureRules.Testing.Generating;
 using ProcedureRules.Testing.Laws;

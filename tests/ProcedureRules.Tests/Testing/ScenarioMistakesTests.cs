@@ -1,5 +1,3 @@
-using ProcedureRules.Diagnostics;
-using ProcedureRules.Testing;
 using Xunit;
 
 namespace ProcedureRules.Tests.Testing;

@@ -1,7 +1,6 @@
 using ProcedureRules.Diagnostics;
 using ProcedureRules.Language.Nodes;
 using ProcedureRules.Language.Syntax;
-using ProcedureRules.Logic;
 using ProcedureRules.Packs;
 using ProcedureRules.Quantities;
 

@@ -1,6 +1,5 @@
 using ProcedureRules.Diagnostics;
 using ProcedureRules.Language.Nodes;
-using ProcedureRules.Packs;
 
 namespace ProcedureRules.Language.Compiling;
 

@@ -1,8 +1,6 @@
 using ProcedureRules.Diagnostics;
-using ProcedureRules.Language.Nodes;
 using ProcedureRules.Language.Syntax;
 using ProcedureRules.Packs;
-using ProcedureRules.Quantities;
 
 namespace ProcedureRules.Language.Compiling;
 

@@ -1,5 +1,4 @@
 using System.Text;
-using ProcedureRules.Diagnostics;
 using ProcedureRules.Language.Nodes;
 using ProcedureRules.Language.Syntax;
 using ProcedureRules.Logic;

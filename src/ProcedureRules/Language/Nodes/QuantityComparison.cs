@@ -1,6 +1,5 @@
 using ProcedureRules.Facts;
 using ProcedureRules.Logic;
-using ProcedureRules.Packs;
 using ProcedureRules.Quantities;
 
 namespace ProcedureRules.Language.Nodes;

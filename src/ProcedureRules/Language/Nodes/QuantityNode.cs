@@ -1,6 +1,3 @@
-using ProcedureRules.Facts;
-using ProcedureRules.Logic;
-using ProcedureRules.Packs;
 using ProcedureRules.Quantities;
 
 namespace ProcedureRules.Language.Nodes;

@@ -1,7 +1,4 @@
-using ProcedureRules.Facts;
 using ProcedureRules.Logic;
-using ProcedureRules.Packs;
-using ProcedureRules.Quantities;
 
 namespace ProcedureRules.Language.Nodes;
 

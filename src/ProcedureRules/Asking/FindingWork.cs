@@ -1,0 +1,52 @@
+using ProcedureRules.Beliefs;
+using ProcedureRules.Inference;
+using ProcedureRules.Language;
+using ProcedureRules.Quantities;
+
+namespace ProcedureRules.Asking;
+
+/// <summary>What it takes to find something out: the step itself, and the steps that bring about what it needs and what is not so now.</summary>
+internal sealed class FindingWork(BeliefState beliefs)
+{
+    private readonly ILookup<Atom, Record> _consequences = beliefs.Network.Records
+        .Where(record => record.Mechanism is Mechanism.Reach or Mechanism.Alternative or Mechanism.Start)
+        .SelectMany(record => record.Premises.Select(premise => (premise, record)))
+        .ToLookup(entry => entry.premise, entry => entry.record);
+
+    /// <summary>The labour, and the steps that come before the finding itself.</summary>
+    public (Quantity Labour, IReadOnlyList<Step> Before) Of(Reading reading)
+    {
+        var nothing = Quantity.Point(0, Dimension.Duration);
+        if (reading is not Reading.OfFact { Key: var key } || key.Fact.FindOperation is not { } name) return (nothing, []);
+        if (!beliefs.Network.Result.Rules.Vocabulary.Operations.TryGetValue(name, out var operation)) return (nothing, []);
+        var steps = new List<Step>();
+        Add(new Step(operation, key.Part), steps, []);
+        return (steps.Aggregate(nothing, (sum, step) => sum + step.Operation.Time), [.. steps.SkipLast(1)]);
+    }
+
+    private void Add(Step step, List<Step> steps, HashSet<Step> seen)
+    {
+        if (!seen.Add(step)) return;
+        foreach (var source in beliefs.Network.RecordsAbout(step))
+            if (IsUnmetNeed(source, step) && source.Effect.Atom is { } wanted) Follow(wanted, steps, seen);
+        steps.Add(step);
+    }
+
+    private bool IsUnmetNeed(RecordEffect source, Step step)
+    {
+        if (source.Effect.Conclusion is not Conclusion.Need { Step: >= 0 } need || !source.Record.Binding.Step(need.Step).Equals(step)) return false;
+        if (beliefs.Given(source.Record, source.Index, step) < Assurance.Provisional) return false;
+        var situation = beliefs.Network.Result.Situation;
+        return source.Record.Moments.All(moment => moment.States.Has(situation.StateNow(moment.Part, moment.Aspect)))
+            && !need.State.States.Has(situation.StateNow(source.Record.Binding.Part(need.State.Slot), need.State.Aspect));
+    }
+
+    // Of several ways the quickest counts: it says how little it can take.
+    private void Follow(Atom atom, List<Step> steps, HashSet<Step> seen)
+    {
+        var next = _consequences[atom].SelectMany(record => record.Effects).Select(effect => effect.Atom).OfType<Atom>().ToList();
+        var ways = next.OfType<Atom.Open>().SelectMany(open => _consequences[open]).SelectMany(record => record.Effects).Select(effect => effect.Atom)
+            .Concat(next).OfType<Atom.Occurs>().Select(occurs => occurs.Step).ToList();
+        if (ways.Count > 0) Add(ways.MinBy(way => way.Operation.Time.High)!, steps, seen);
+    }
+}

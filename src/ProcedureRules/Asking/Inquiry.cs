@@ -1,0 +1,29 @@
+using ProcedureRules.Language;
+using ProcedureRules.Plans;
+
+namespace ProcedureRules.Asking;
+
+/// <summary>A key that is not known, and what hangs on it.</summary>
+internal sealed class Inquiry(Reading about)
+{
+    private readonly List<Wording> _matters = [];
+    private readonly HashSet<object> _told = [];
+
+    public Reading About { get; } = about;
+
+    /// <summary>How soon it is asked: what can hurt first, then ways and work, then figures, then the rest.</summary>
+    public Urgency Urgency { get; private set; } = Urgency.Other;
+
+    public IReadOnlyList<Wording> Matters => _matters;
+
+    /// <summary>The steps it decides on.</summary>
+    public HashSet<Step> Steps { get; } = [];
+
+    /// <summary>Adds what hangs on it; what is told of one subject counts once.</summary>
+    public void Add(Urgency urgency, Wording matter, object subject, Step? step)
+    {
+        if (urgency < Urgency) Urgency = urgency;
+        if (step is not null) Steps.Add(step);
+        if (_told.Add(subject)) _matters.Add(matter);
+    }
+}

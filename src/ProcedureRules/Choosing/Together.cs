@@ -1,0 +1,18 @@
+using ProcedureRules.Inference;
+using ProcedureRules.Language;
+
+namespace ProcedureRules.Choosing;
+
+/// <summary>The steps of one plan: what a rule says of one step because of another counts where both are in it.</summary>
+internal sealed class Together(IEnumerable<Step> steps)
+{
+    private readonly HashSet<Step> _steps = [.. steps];
+
+    /// <summary>Whether every step that a record is about is in the plan.</summary>
+    public bool Has(Record record)
+    {
+        foreach (var premise in record.Premises)
+            if (premise is Atom.Occurs occurs && !_steps.Contains(occurs.Step)) return false;
+        return true;
+    }
+}

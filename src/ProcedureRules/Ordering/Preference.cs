@@ -1,0 +1,123 @@
+namespace ProcedureRules.Ordering;
+
+/// <summary>
+/// Which step comes next where several can. First what takes nothing from a step still to come; then what helps a step that is stuck; then
+/// the way back, last off first on; what costs another cycle comes last.
+/// </summary>
+internal sealed class Preference(Motion motion)
+{
+    private const int MostDepth = 8;
+
+    /// <summary>The steps that can be done at a moment, the best first; found only as far as they are asked for.</summary>
+    public IEnumerable<Work> At(Moment moment)
+    {
+        var given = new HashSet<Work>();
+        foreach (var work in InOrder(moment))
+            if (given.Add(work)) yield return work;
+    }
+
+    private IEnumerable<Work> InOrder(Moment moment)
+    {
+        var works = motion.World.Works;
+        var there = works.Where(work => !work.IsWayBack && IsStillDue(moment, work)).ToList();
+        var ready = there.Where(work => motion.Can(moment, work))
+            .Select(work => (Work: work, Harm: Harm(moment, work, there), Key: ThereKey(moment, work))).OrderBy(entry => entry.Key).ToList();
+        foreach (var (work, harm, _) in ready)
+            if (harm == 0) yield return work;
+
+        var back = works.Where(work => work.IsWayBack && IsStillDue(moment, work))
+            .Concat(moment.Owed().Select(debt => debt.Work.UndoneBy!)).Distinct().ToList();
+        var toCome = there.Concat(back).Concat(there.Where(work => work.IsReturned).Select(work => work.UndoneBy!)).Distinct().ToList();
+        var stuck = there.Where(work => ready.All(entry => entry.Work != work)).OrderBy(work => ThereKey(moment, work)).ToList();
+        var helpers = Helpers(moment, stuck);
+        foreach (var work in helpers)
+            if (Harm(moment, work, toCome) == 0) yield return work;
+
+        var returning = back.Where(work => motion.Can(moment, work))
+            .Select(work => (Work: work, Harm: Harm(moment, work, toCome), Key: BackKey(moment, work))).OrderBy(entry => entry.Key).ToList();
+        foreach (var (work, harm, _) in returning)
+            if (harm == 0) yield return work;
+        foreach (var (work, _, _) in ready.OrderBy(entry => entry.Harm)) yield return work;
+        foreach (var work in helpers) yield return work;
+        if (there.Count == 0)
+        {
+            var waiting = back.Where(work => returning.All(entry => entry.Work != work)).OrderBy(work => BackKey(moment, work));
+            foreach (var work in back.Count == 0 ? EndHelpers(moment) : Helpers(moment, waiting)) yield return work;
+        }
+        foreach (var (work, _, _) in returning.OrderBy(entry => entry.Harm)) yield return work;
+    }
+
+    private static bool IsStillDue(Moment moment, Work work) => work.IsDue && moment.Times(work) == 0;
+
+    // What serves one step of the way back is undone right after it, so that it takes nothing from the others.
+    private static int Harm(Moment moment, Work work, IReadOnlyList<Work> toCome) =>
+        work is { Serves.Count: > 0, IsReturned: true } ? 0 : toCome.Count(other => !ReferenceEquals(other, work) && Motion.Spoils(moment, work, other));
+
+    // The executable steps that lead towards what is missing, found backwards from the stuck steps; those of the first stuck step that
+    // can be helped come first.
+    private List<Work> Helpers(Moment moment, IEnumerable<Work> stuck)
+    {
+        var found = new List<Work>();
+        var seen = new HashSet<Work>();
+        foreach (var work in stuck) Help(moment, work, MostDepth, seen, found);
+        return found;
+    }
+
+    private List<Work> EndHelpers(Moment moment)
+    {
+        var found = new List<Work>();
+        var seen = new HashSet<Work>();
+        foreach (var end in motion.World.Ends)
+            if (!end.State.Holds(moment.State)) Reach(moment, end.State, MostDepth, seen, found);
+        for (var i = 0; i < moment.Passed.Length; i++)
+            if (moment.Passed[i] < motion.World.Waypoints[i].Count)
+                Reach(moment, motion.World.Waypoints[i][moment.Passed[i]], MostDepth, seen, found);
+        return found;
+    }
+
+    private void Help(Moment moment, Work work, int depth, HashSet<Work> seen, List<Work> found)
+    {
+        if (depth == 0 || !seen.Add(work)) return;
+        var obstacles = motion.Obstacles(moment, work).ToList();
+        if (obstacles.Count == 0)
+        {
+            if (!found.Contains(work)) found.Add(work);
+            return;
+        }
+        foreach (var obstacle in obstacles)
+        {
+            if (obstacle.Wanted is { } wanted) Reach(moment, wanted, depth - 1, seen, found);
+            else if (obstacle.Earlier is { } earlier) Help(moment, earlier, depth - 1, seen, found);
+        }
+    }
+
+    private void Reach(Moment moment, Guard wanted, int depth, HashSet<Work> seen, List<Work> found)
+    {
+        foreach (var work in motion.World.Works)
+            foreach (var shift in work.Shifts)
+            {
+                if (shift.Variable != wanted.Variable) continue;
+                var to = shift.To >= 0 ? shift.To : moment.Found(work, shift.Variable) ?? -1;
+                if (to >= 0 && wanted.States.Has(to)) Help(moment, work, depth, seen, found);
+            }
+    }
+
+    private static Key ThereKey(Moment moment, Work work) => new((int)work.Phase, 0, Distance(moment, work), work.Step.Name);
+
+    // Last off, first on; what is done only for a step of the way back takes that step's turn.
+    private static Key BackKey(Moment moment, Work work) =>
+        new((int)work.Phase, -work.Serves.Select(served => Since(moment, served)).Append(Since(moment, work)).Max(), Distance(moment, work), work.Step.Name);
+
+    private static int Since(Moment moment, Work work) => work.Undoes is { } undone && Debt.Of(moment.Debts, undone) is { } debt ? debt.Since : 0;
+
+    private static int Distance(Moment moment, Work work) => moment.Did is { } last ? Math.Abs(last.Place - work.Place) : work.Place;
+
+    private readonly record struct Key(int Phase, int Age, int Distance, string Name) : IComparable<Key>
+    {
+        public int CompareTo(Key other) =>
+            Phase != other.Phase ? Phase.CompareTo(other.Phase)
+            : Age != other.Age ? Age.CompareTo(other.Age)
+            : Distance != other.Distance ? Distance.CompareTo(other.Distance)
+            : string.CompareOrdinal(Name, other.Name);
+    }
+}

@@ -1,0 +1,25 @@
+using ProcedureRules.Language;
+using ProcedureRules.Quantities;
+
+namespace ProcedureRules.Plans;
+
+/// <summary>A text of a plan that is rendered in the reader's units.</summary>
+public sealed class Wording
+{
+    private readonly Func<UnitSystem, string> _render;
+
+    /// <summary>A template under a binding and the plan's beliefs.</summary>
+    public Wording(Template template, IBeliefs beliefs, Binding binding) => _render = units => template.Render(beliefs, binding, units);
+
+    /// <summary>A text without expressions.</summary>
+    public Wording(string text) => _render = _ => text;
+
+    /// <summary>A text made from the units.</summary>
+    public Wording(Func<UnitSystem, string> render) => _render = render;
+
+    /// <summary>The text.</summary>
+    public string In(UnitSystem units) => _render(units);
+
+    /// <inheritdoc/>
+    public override string ToString() => In(UnitSystem.Us);
+}
