@@ -53,19 +53,17 @@ internal static class AskCommand
             var result = session.Plan();
             console.Write(result.Diagnostics);
             if (result.Plan is not { } plan) return false;
-            var next = Next(plan, session, passed);
-            if (next is not null) console.Write(QuestionText.Lines(next, number, units, console.Width));
-            if (next is not null && Answer(next.Question, session, passed, console)) continue;
-            console.Write(QuestionText.Closing(plan, passed, isSettled: next is null, units, console.Width));
+            var search = QuestionSearch.Of(plan, session.Beliefs, question => passed.Contains(question.Id));
+            if (search.Next is { } next)
+            {
+                console.Write(QuestionText.Lines(next, number, units, console.Width));
+                if (Answer(next.Question, session, passed, console)) continue;
+            }
+
+            console.Write(QuestionText.Closing(plan, passed, isSettled: search.Next is null, search.Unproven, units, console.Width));
             return true;
         }
     }
-
-    private static QuestionOutlook? Next(Plan plan, ProcedureSession session, HashSet<string> passed) => QuestionOutlook
-        .Rank(plan, session.Beliefs)
-        .Where(question => !passed.Contains(question.Id))
-        .Select(question => QuestionOutlook.Of(question, plan, session.Beliefs))
-        .FirstOrDefault(outlook => outlook.Matters);
 
     /// <summary>Reads answers until one can be taken; false where the input has ended.</summary>
     private static bool Answer(PlanQuestion question, ProcedureSession session, HashSet<string> passed, HostConsole console)

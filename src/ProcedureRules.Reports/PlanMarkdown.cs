@@ -1,3 +1,4 @@
+using ProcedureRules.Explaining;
 using ProcedureRules.Plans;
 using ProcedureRules.Quantities;
 using ProcedureRules.Reports.Sheets;
@@ -11,9 +12,10 @@ public static class PlanMarkdown
     /// <param name="plan">The plan.</param>
     /// <param name="units">The units of figures.</param>
     /// <param name="sharing">What several jobs save by being done together; null where that is not told.</param>
-    public static string Write(Plan plan, UnitSystem units, JobSharing? sharing = null)
+    /// <param name="outlook">What hangs on the questions, the first to ask first; null where that is not told.</param>
+    public static string Write(Plan plan, UnitSystem units, JobSharing? sharing = null, IReadOnlyList<QuestionOutlook>? outlook = null)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return MarkdownSheet.Write(WorkSheetLayout.Of(plan, units, sharing));
+        return MarkdownSheet.Write(WorkSheetLayout.Of(plan, units, sharing, outlook));
     }
 }

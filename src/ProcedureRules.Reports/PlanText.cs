@@ -1,3 +1,4 @@
+using ProcedureRules.Explaining;
 using ProcedureRules.Inference;
 using ProcedureRules.Logic;
 using ProcedureRules.Packs;
@@ -14,14 +15,16 @@ public static class PlanText
     /// <param name="units">The units of figures.</param>
     /// <param name="width">Columns, at least 40.</param>
     /// <param name="sharing">What several jobs save by being done together; null where that is not told.</param>
-    public static IReadOnlyList<ReportLine> Lines(Plan plan, UnitSystem units, int width = 80, JobSharing? sharing = null)
+    /// <param name="outlook">What hangs on the questions, the first to ask first; null where that is not told.</param>
+    public static IReadOnlyList<ReportLine> Lines(
+        Plan plan, UnitSystem units, int width = 80, JobSharing? sharing = null, IReadOnlyList<QuestionOutlook>? outlook = null)
     {
         var writer = new ReportWriter(Math.Max(40, width));
         Head(plan, units, writer);
         if (sharing is not null) Sharing(sharing, units, writer);
         AlertText.Stops(plan, units, writer);
         AlertText.Conflicts(plan, units, writer);
-        Questions(plan, units, writer);
+        QuestionList.Write(plan, outlook, units, writer);
         FindingsText.Write(plan, units, writer);
         Ready(plan, units, writer);
         Choices(plan, units, writer);
@@ -46,24 +49,6 @@ public static class PlanText
         writer.Heading("Done together");
         foreach (var job in sharing.Alone) writer.Write("  ", $"{job.Job.Title}, by itself: {job.Labour.ToDisplay(units)}");
         writer.Write("  ", PlanWords.Saving(sharing, units));
-    }
-
-    private static void Questions(Plan plan, UnitSystem units, ReportWriter writer)
-    {
-        var now = plan.Questions.Where(PlanWords.IsOpenNow).ToList();
-        if (now.Count == 0) return;
-        writer.Heading("Find out first");
-        var number = 0;
-        foreach (var question in now)
-        {
-            writer.Write($"  {++number,2}. ", question.Text.In(units), Tone.Question);
-            if (question.Doubted is { } doubted) writer.Write("      ", doubted.In(units), Tone.Care);
-            if (question.Assumed is { } assumed) writer.Write("      ", $"Assumed meanwhile: {assumed.In(units)}", Tone.Plain);
-            if (question.How is { } how) writer.Write("      ", $"How: {how.In(units)}");
-            foreach (var matters in question.Matters.DistinctBy(matters => matters.In(units)).Take(2)) writer.Write("      ", $"Decides: {matters.In(units)}", Tone.Quiet);
-            var sure = question.Doubted is null ? "" : $"; \"{question.Id}=sure ...\" for a value outside what occurs";
-            writer.Write("      ", $"Answer with --set \"{question.Id}=...\"{sure}", Tone.Quiet);
-        }
     }
 
     private static void Ready(Plan plan, UnitSystem units, ReportWriter writer)

@@ -1,3 +1,4 @@
+using ProcedureRules.Explaining;
 using ProcedureRules.Logic;
 using ProcedureRules.Packs;
 using ProcedureRules.Plans;
@@ -8,20 +9,40 @@ namespace ProcedureRules.Reports;
 /// <summary>Words that every report of a plan puts alike.</summary>
 internal static class PlanWords
 {
+    private const int MostNamed = 3;
+
     /// <summary>The jobs.</summary>
     public static string Jobs(Plan plan) => string.Join("; ", plan.Situation.Jobs.Select(job => job.Title));
 
     /// <summary>How much it is: <c>46 steps, 5 h of labour; 11 questions open.</c></summary>
     public static string Extent(Plan plan, UnitSystem units)
     {
-        var open = plan.Questions.Count(IsOpenNow);
+        var open = plan.Questions.Count(question => IsOpenNow(question) && question.After.Count == 0);
+        var later = plan.Questions.Count(question => IsOpenNow(question) && question.After.Count > 0);
         return $"{plan.Steps.Count} steps, {plan.Labour.ToDisplay(units)} of labour"
             + (plan.Steps.Any(step => step.Waits.Count > 0) ? ", waits not counted" : "")
-            + (open > 0 ? $"; {open} {(open == 1 ? "question" : "questions")} open" : "") + ".";
+            + (open > 0 ? $"; {open} {(open == 1 ? "question" : "questions")} open" : "") + (later > 0 ? $", {later} more may follow" : "") + ".";
     }
 
     /// <summary>Whether a question is asked before the work begins.</summary>
     public static bool IsOpenNow(PlanQuestion question) => question.AtStep is null || question.Doubted is not null;
+
+    /// <summary>The questions that are asked before the work begins, the first to ask first.</summary>
+    public static IReadOnlyList<PlanQuestion> InTurn(Plan plan, IReadOnlyList<QuestionOutlook>? outlook) =>
+        outlook is null ? [.. plan.Questions.Where(IsOpenNow).OrderBy(question => question.After.Count > 0)] : [.. outlook.Select(other => other.Question)];
+
+    /// <summary>The heading of questions that wait for others.</summary>
+    public const string LaterTitle = "Find out only if it is still open then";
+
+    /// <summary>What a question waits for.</summary>
+    public static string After(Plan plan, PlanQuestion question)
+    {
+        var before = question.After.Select(id => plan.Questions.FirstOrDefault(other => other.Id == id)).OfType<PlanQuestion>().ToList();
+        var steps = before.Where(other => other.AtStep is not null).Select(other => plan.Steps.First(step => step.Id == other.AtStep).Number).Distinct().Order().ToList();
+        var parts = before.Where(other => other.AtStep is null).Select(other => other.Id).Take(MostNamed).ToList();
+        if (steps.Count > 0) parts.Insert(0, $"{(steps.Count == 1 ? "step" : "steps")} {string.Join(" and ", steps)}");
+        return $"After {string.Join(", ", parts)}.";
+    }
 
     /// <summary>The heading of a part of the work.</summary>
     public static string Title(Phase phase) => phase switch

@@ -108,6 +108,16 @@ public sealed class ProcedureSession
     /// <summary>The plan from the states now to the end of the jobs.</summary>
     public PlanResult Plan(CancellationToken cancellation = default) => Planner.Plan(Beliefs, cancellation);
 
+    /// <summary>The open questions of a plan of this session, the first to ask first, with what hangs on each.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="withAnswers">Whether each answer is planned, too: that takes about as long as so many plans.</param>
+    /// <param name="cancellation">Ends planning early.</param>
+    public IReadOnlyList<QuestionOutlook> Outlook(Plan plan, bool withAnswers = false, CancellationToken cancellation = default)
+    {
+        var ranked = QuestionOutlook.Rank(plan, Beliefs);
+        return withAnswers ? [.. ranked.Select(outlook => outlook.WithAnswers(plan, Beliefs, cancellation))] : ranked;
+    }
+
     /// <summary>The work order with the ways that are fixed now, as YAML.</summary>
     /// <param name="vehicle">The path of the vehicle sheet, from where the order is to be.</param>
     public string ToOrder(string vehicle) => SheetWriter.WriteWorkOrder(Situation, string.Join("; ", Situation.Jobs.Select(job => job.Title)), vehicle);

@@ -48,7 +48,7 @@ internal sealed class StepBlocks(Plan plan, UnitSystem units)
         foreach (var check in step.Checks)
             yield return new SheetBlock.Blank(
                 $"{(check.During ? "Watch" : "Check")}: {check.Text.In(units)}", check.Verdict == Truth.Unknown ? [] : [PlanWords.Verdict(check)]);
-        foreach (var question in _asked[step.Id]) yield return QuestionBlock.Of(question, units);
+        foreach (var question in _asked[step.Id]) yield return QuestionBlock.Of(plan, question, null, units);
         // That it goes back on because it came off needs no line of its own.
         if (step.Because.FirstOrDefault(reason => reason.Record.Mechanism != Inference.Mechanism.Undo) is { } why) yield return new SheetBlock.Note(why.Text.In(units));
     }

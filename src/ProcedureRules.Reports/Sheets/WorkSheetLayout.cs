@@ -1,3 +1,4 @@
+using ProcedureRules.Explaining;
 using ProcedureRules.Plans;
 using ProcedureRules.Quantities;
 
@@ -15,11 +16,11 @@ internal sealed class WorkSheetLayout
     private WorkSheetLayout(Plan plan, UnitSystem units) => (_plan, _units) = (plan, units);
 
     /// <summary>The sheet of a plan.</summary>
-    public static WorkSheet Of(Plan plan, UnitSystem units, JobSharing? sharing)
+    public static WorkSheet Of(Plan plan, UnitSystem units, JobSharing? sharing, IReadOnlyList<QuestionOutlook>? outlook)
     {
         var layout = new WorkSheetLayout(plan, units);
         layout.Head(sharing);
-        layout.Questions();
+        layout.Questions(outlook);
         layout.Findings();
         layout.Ready();
         layout.Ways();
@@ -47,7 +48,14 @@ internal sealed class WorkSheetLayout
         Section("Statements that contradict each other", _plan.Conflicts.Select(conflict => new SheetBlock.Blank(PlanWords.Conflict(conflict, _units), [])));
     }
 
-    private void Questions() => Section("Find out first", _plan.Questions.Where(PlanWords.IsOpenNow).Select(question => QuestionBlock.Of(question, _units)));
+    private void Questions(IReadOnlyList<QuestionOutlook>? outlook)
+    {
+        var ranked = PlanWords.InTurn(_plan, outlook);
+        Section("Find out first", ranked.Where(question => question.After.Count == 0).Select(Block));
+        Section(PlanWords.LaterTitle, ranked.Where(question => question.After.Count > 0).Select(Block));
+
+        SheetBlock Block(PlanQuestion question) => QuestionBlock.Of(_plan, question, outlook?.FirstOrDefault(other => other.Question.Id == question.Id), _units);
+    }
 
     private void Findings()
     {
