@@ -9,14 +9,14 @@ internal static class OutlookText
 {
     private const int MostSteps = 3;
 
-    /// <summary>What finding it out takes, and how much labour hangs on it; nothing where there is nothing to say.</summary>
+    /// <summary>What finding it out takes, and where its answers are planned how much labour hangs on it; nothing where there is nothing to say.</summary>
     public static IEnumerable<string> Effort(QuestionOutlook outlook, UnitSystem units)
     {
         var parts = new List<string>();
         if (outlook.Finding.High > 0) parts.Add($"{outlook.Finding.ToDisplay(units)} of work");
         parts.AddRange(outlook.Tools.Select(tool => tool.In(units)));
         if (parts.Count > 0) yield return $"Takes: {string.Join("; ", parts)}";
-        if (outlook.Swing.High >= 60) yield return $"Labour hangs on it: about {Quantity.Point(60 * Math.Round(outlook.Swing.High / 60), Dimension.Duration).ToDisplay(units)}";
+        if (outlook.Answers.Count > 0 && outlook.Swing.High >= 60) yield return $"Labour hangs on it: about {Quantity.Point(60 * Math.Round(outlook.Swing.High / 60), Dimension.Duration).ToDisplay(units)}";
     }
 
     /// <summary>What each answer would make of the plan; those that come to the same stand together.</summary>

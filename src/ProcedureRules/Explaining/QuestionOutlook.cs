@@ -10,7 +10,10 @@ namespace ProcedureRules.Explaining;
 
 /// <summary>A question of a plan with what hangs on it, and where they were planned with what each of its answers would make of the plan.</summary>
 /// <param name="Question">The question.</param>
-/// <param name="Swing">How far its answers move the likely labour apart, before any of them is planned.</param>
+/// <param name="Swing">
+/// How far its answers move the likely labour apart; where they were not planned, of the work required before ways are chosen anew, which is good
+/// for ranking only.
+/// </param>
 /// <param name="Finding">The labour of finding it out; nothing for what is only looked at or asked.</param>
 /// <param name="Tools">The tools of finding it out.</param>
 public sealed record QuestionOutlook(PlanQuestion Question, Quantity Swing, Quantity Finding, IReadOnlyList<Wording> Tools)
@@ -57,12 +60,10 @@ public sealed record QuestionOutlook(PlanQuestion Question, Quantity Swing, Quan
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(beliefs);
-        return this with
-        {
-            Answers = [.. Outcomes.Sampled(beliefs, Question.About).Select(outcome => new AnswerOutlook(
-                outcome.Text, Planner.Plan(beliefs.With([outcome.Answer]), cancellation).Plan is { } after ? PlanDifference.Between(plan, after) : null))],
-            Always = DoneAnyway(plan),
-        };
+        List<AnswerOutlook> answers = [.. Outcomes.Sampled(beliefs, Question.About).Select(outcome => new AnswerOutlook(
+            outcome.Text, Planner.Plan(beliefs.With([outcome.Answer]), cancellation).Plan is { } after ? PlanDifference.Between(plan, after) : null))];
+        var labours = answers.Where(answer => answer.Difference?.After.Stops.Count == 0).Select(answer => answer.Difference!.After.Labour.Midpoint ?? 0).ToList();
+        return this with { Answers = answers, Swing = Apart(labours), Always = DoneAnyway(plan) };
     }
 
     // What is sure in every case that one question leaves open is sure, though no single rule says so.
@@ -85,6 +86,8 @@ public sealed record QuestionOutlook(PlanQuestion Question, Quantity Swing, Quan
     private static Quantity SwingOf(PlanQuestion question, BeliefState beliefs)
     {
         var labours = Outcomes.Sampled(beliefs, question.About).Select(outcome => Cost.Under(beliefs.With([outcome.Answer])).Likely).ToList();
-        return Quantity.Point(labours.Count == 0 ? 0 : labours.Max() - labours.Min(), Dimension.Duration);
+        return Apart(labours);
     }
+
+    private static Quantity Apart(List<double> labours) => Quantity.Point(labours.Count == 0 ? 0 : labours.Max() - labours.Min(), Dimension.Duration);
 }
