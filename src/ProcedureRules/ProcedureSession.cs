@@ -20,6 +20,7 @@ public sealed class ProcedureSession
 {
     private readonly InferenceSession _inference;
     private readonly SessionStatements _said;
+    private (BeliefState Beliefs, PlanResult Result)? _last;
 
     private ProcedureSession(InferenceSession inference, Situation sheet, BeliefState beliefs)
     {
@@ -106,7 +107,13 @@ public sealed class ProcedureSession
     }
 
     /// <summary>The plan from the states now to the end of the jobs.</summary>
-    public PlanResult Plan(CancellationToken cancellation = default) => Planner.Plan(Beliefs, cancellation);
+    public PlanResult Plan(CancellationToken cancellation = default)
+    {
+        var beliefs = Beliefs;
+        var result = Planner.Plan(beliefs, cancellation);
+        _last = (beliefs, result);
+        return result;
+    }
 
     /// <summary>The open questions of a plan of this session, the first to ask first, with what hangs on each.</summary>
     /// <param name="plan">The plan.</param>
@@ -152,7 +159,9 @@ public sealed class ProcedureSession
         foreach (var statement in statements) said.Say(statement, diagnostics);
         var supposed = diagnostics.HasErrors ? null : Believe(said.Now, new InferenceSession(Beliefs.Network.Result.Rules), diagnostics);
         if (supposed is null) return new WhatIf(null, null, diagnostics.Ordered());
-        var (before, after) = (Plan(cancellation), Planner.Plan(supposed, cancellation));
+        // The same beliefs give the same plan.
+        var before = _last is { } last && ReferenceEquals(last.Beliefs, Beliefs) ? last.Result : Plan(cancellation);
+        var after = Planner.Plan(supposed, cancellation);
         return new WhatIf(before.Plan is { } old && after.Plan is { } now ? PlanDifference.Between(old, now) : null, after, diagnostics.Ordered());
     }
 

@@ -15,7 +15,12 @@ internal sealed class SmallestChange(BeliefState beliefs, WhyNotTarget target, C
 {
     private const int MostTried = 6000;
     private const int MostPlanned = 120;
+    private const int FewestPlanned = 8;
+    private const int MostSteps = 6000;
     private const int MostDepth = 4;
+
+    /// <summary>How many finds are planned: the larger the plans, the fewer.</summary>
+    private readonly int _mostPlanned = Math.Clamp(MostSteps / Math.Max(1, beliefs.Network.AtomsOf<Atom.Occurs>().Count(atom => beliefs.Required(atom) >= Assurance.Provisional)), FewestPlanned, MostPlanned);
     private int _planned;
 
     /// <summary>What the search came to.</summary>
@@ -53,7 +58,7 @@ internal sealed class SmallestChange(BeliefState beliefs, WhyNotTarget target, C
     private bool Brings(IReadOnlyList<Supposition> change)
     {
         cancellation.ThrowIfCancellationRequested();
-        if (Tried >= MostTried || _planned >= MostPlanned) Result = ChangeSearch.Unfinished;
+        if (Tried >= MostTried || _planned >= _mostPlanned) Result = ChangeSearch.Unfinished;
         if (Result == ChangeSearch.Unfinished) return false;
         Tried++;
         var supposed = beliefs.With(change);
