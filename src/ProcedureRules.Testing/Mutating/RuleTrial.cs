@@ -3,7 +3,6 @@ using ProcedureRules.Diagnostics;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
 using ProcedureRules.Planning;
-using ProcedureRules.Plans;
 using ProcedureRules.Testing.Expectations;
 
 namespace ProcedureRules.Testing.Mutating;
