@@ -66,8 +66,7 @@ public sealed class MutationTests
         var quick = Report(isThorough: false);
 
         Assert.Empty(quick.Failing);
-        Assert.Contains(quick.Mutants, mutant => mutant.Outcome == MutantOutcome.Killed);
-        Assert.Contains(quick.Mutants, mutant => mutant.Outcome == MutantOutcome.Survived);
+        Assert.Equal(12, quick.Mutants.Count);
         Assert.Equal(Outcomes(Report(isThorough: true)), Outcomes(quick));
     }
 
