@@ -108,7 +108,7 @@ internal sealed class Questioner
 
     private void AskOfChoices(ChoiceBook book)
     {
-        var prohibitions = Prohibitions.Under(_beliefs);
+        var prohibitions = new Prohibitions(_beliefs);
         foreach (var key in book.Keys)
         {
             var open = new Atom.Open(key);

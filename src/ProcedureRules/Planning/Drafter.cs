@@ -11,7 +11,7 @@ using ProcedureRules.Quantities;
 namespace ProcedureRules.Planning;
 
 /// <summary>Puts a draft together from an order of steps: what belongs to the steps, what is open, what holds, what was chosen.</summary>
-internal sealed class Drafter(Decision decision, ChoiceBook book, PlannerOptions options, CancellationToken cancellation)
+internal sealed class Drafter(Decision decision, ChoiceBook book, PlannerOptions options)
 {
     private readonly BeliefState _beliefs = decision.Beliefs;
     private readonly Situation _situation = decision.Beliefs.Network.Result.Situation;
@@ -39,7 +39,7 @@ internal sealed class Drafter(Decision decision, ChoiceBook book, PlannerOptions
             Findings = FindingList.Of(_beliefs, _reasons),
             TellingChecks = TellingChecks.Of(_beliefs),
             Holds = general,
-            Choices = new ChoiceWriter(decision, book, options, _reasons, cancellation).Write(occurrences),
+            Choices = new ChoiceWriter(decision, book, options, _reasons).Write(occurrences),
             ChoicesBound = decision.Bound is { } seconds ? Quantity.Point(seconds, Dimension.Duration) : null,
             Tools = attacher.Tools.ToItems(),
             Supplies = attacher.Supplies.ToItems(),

@@ -54,7 +54,7 @@ public static class Planner
             // Ways that could not be put in order say more of what is wrong than ways that are forbidden.
             if (_diagnostics.Count > 0) return new PlanResult(null, [.. _diagnostics.Take(1)]);
             if (_stopped.Count == 0) return new PlanResult(null, [Messages.NoDecision()]);
-            var draft = new Drafter(_stopped[0].Decision, book, options, cancellation).Stopped(WhatStops());
+            var draft = new Drafter(_stopped[0].Decision, book, options).Stopped(WhatStops());
             return new PlanResult(PlanValidator.Validate(draft).Plan, []);
         }
 
@@ -112,7 +112,7 @@ public static class Planner
             IReadOnlyList<Violation> violations = [];
             foreach (var order in new[] { new Shortening(sequencer.Motion).Of(end), end }.Distinct())
             {
-                var draft = new Drafter(decision, book, options, cancellation).Draft(world, order);
+                var draft = new Drafter(decision, book, options).Draft(world, order);
                 (var plan, violations) = PlanValidator.Validate(draft);
                 for (var held = draft; plan is null && PlanningAgain.HoldAt(held, violations) is { } next; held = next)
                     (plan, violations) = PlanValidator.Validate(next);
