@@ -73,6 +73,9 @@ public sealed class BeliefNetwork
     /// <summary>The effects attached to a step: its needs, cautions, checks, tools, order, waits.</summary>
     public IReadOnlyList<RecordEffect> RecordsAbout(Step step) => _effects.About(step);
 
+    /// <summary>The effects that set a fact, or demand something of it.</summary>
+    internal IReadOnlyList<RecordEffect> Setting(FactKey key) => _effects.Setting(key);
+
     /// <summary>The effects that forbid a step.</summary>
     internal IReadOnlyList<RecordEffect> Forbidding(Step step) => _effects.Forbidding(step);
 

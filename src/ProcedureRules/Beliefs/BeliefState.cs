@@ -128,6 +128,13 @@ public sealed class BeliefState : IBeliefs
     /// <summary>What has a purpose where one step is done that only finds something out.</summary>
     internal Purposes PurposesWith(Step? check) => new(Network.Graph, _labels, check);
 
+    /// <summary>What sets a fact that only rules set, or demands something of one: the records that possibly do.</summary>
+    internal IEnumerable<Record> SettersOf(FactKey key)
+    {
+        foreach (var effect in Network.Setting(key))
+            if (Available(effect.Record, effect.Index) > Assurance.No) yield return effect.Record;
+    }
+
     /// <summary>How firmly an atom is stated, without any record.</summary>
     internal Assurance Stated(Atom atom) => _nodes.Of(atom) is var index and >= 0 ? _labels.Inputs[index].Level : Assurance.No;
 

@@ -13,6 +13,7 @@ internal sealed class EffectIndex
     private readonly Dictionary<Step, List<RecordEffect>> _byStep = [];
     private readonly Dictionary<Step, List<RecordEffect>> _forbidding = [];
     private readonly Dictionary<Part, List<RecordEffect>> _forbiddenStates = [];
+    private readonly Dictionary<FactKey, List<RecordEffect>> _setting = [];
     private readonly NodeIndex _nodes;
     private readonly ConcurrentDictionary<Type, object> _atoms = [];
 
@@ -27,6 +28,7 @@ internal sealed class EffectIndex
                 if (effect.Effect.Atom is { } atom) Add(_byAtom, atom, effect);
                 if (effect.Effect.Conclusion is not { } conclusion) continue;
                 Add(_byConclusion, conclusion.GetType(), effect);
+                if (effect.Effect.Fact is { } fact) Add(_setting, fact, effect);
                 if (StepsOf(conclusion) is not { Length: > 0 } slots) continue;
                 foreach (var step in slots.Where(slot => slot >= 0).Select(record.Binding.Step).Distinct()) Add(_byStep, step, effect);
             }
@@ -47,6 +49,8 @@ internal sealed class EffectIndex
     public IReadOnlyList<RecordEffect> With(Type conclusion) => _byConclusion.GetValueOrDefault(conclusion, []);
 
     public IReadOnlyList<RecordEffect> About(Step step) => _byStep.GetValueOrDefault(step, []);
+
+    public IReadOnlyList<RecordEffect> Setting(FactKey key) => _setting.GetValueOrDefault(key, []);
 
     public IReadOnlyList<RecordEffect> Forbidding(Step step) => _forbidding.GetValueOrDefault(step, []);
 
