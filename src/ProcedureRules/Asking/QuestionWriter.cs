@@ -39,7 +39,7 @@ internal static class QuestionWriter
         var check = CheckFor(beliefs, inquiry.About);
         var at = check is null ? null : occurrences.FirstOrDefault(occurrence => occurrence.Work.Step.Equals(check))?.Id;
         var (text, how) = Put(beliefs, inquiry.About);
-        return new PlanQuestion(IdOf(inquiry.About), inquiry.About, text, how, at, inquiry.Matters, Assumed(beliefs, inquiry.About),
+        return new PlanQuestion(IdOf(inquiry.About), inquiry.About, text, how, at, [.. inquiry.Matters.DistinctBy(matter => matter.ToString())], Assumed(beliefs, inquiry.About),
             inquiry.Urgency == Urgency.Safety, Doubted(beliefs, inquiry.About));
     }
 
