@@ -29,6 +29,7 @@ internal static class Host
             CoverageCommand.Create(console),
             LintCommand.Create(console),
             MutateCommand.Create(console),
+            CompareCommand.Create(console),
             TableCommand.Create(console),
         };
         var line = args.Length == 0 ? ["plan"] : args;

@@ -18,6 +18,9 @@ internal sealed class HostConsole(TextWriter output, TextWriter error, IAnsiCons
     /// <summary>Where answers come from.</summary>
     public TextReader Input { get; init; } = Console.In;
 
+    /// <summary>What tells of changes below a folder.</summary>
+    public Func<string, IFolderChanges> Watch { get; init; } = folder => new YamlChanges(folder);
+
     /// <summary>Colour goes through Spectre.Console, and only where a person reads: piped output stays plain.</summary>
     public static HostConsole ForTerminal() => Console.IsOutputRedirected
         ? new HostConsole(Console.Out, Console.Error, null, LineWidth)

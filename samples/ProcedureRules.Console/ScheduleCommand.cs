@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using ProcedureRules.Reports;
 using ProcedureRules.Scheduling;
 
@@ -8,8 +7,6 @@ namespace ProcedureRules.ConsoleHost;
 /// <summary><c>schedule</c>: the plan of a work order in time.</summary>
 internal static class ScheduleCommand
 {
-    private static readonly string[] Forms = ["yyyy-MM-dd'T'HH:mm", "yyyy-MM-dd HH:mm", "yyyy-MM-dd"];
-
     public static Command Create(HostConsole console)
     {
         var order = PathArgument.Optional("JOB.yaml", "work order (default: the demo job)");
@@ -24,7 +21,7 @@ internal static class ScheduleCommand
         });
         start.Validators.Add(result =>
         {
-            if (result.GetValueOrDefault<string?>() is { } text && Read(text) is null)
+            if (result.GetValueOrDefault<string?>() is { } text && JobStart.Read(text) is null)
                 result.AddError($"--start '{text}' is not a date and time such as 2026-11-25T08:00");
         });
         var units = UnitsOption.Create();
@@ -54,7 +51,7 @@ internal static class ScheduleCommand
             var result = session.Plan();
             console.Write(result.Diagnostics);
             if (result.Plan is not { } plan) return ExitCode.NoPlan;
-            var begin = parsed.GetValue(start) is { } text ? Read(text)!.Value : DateTime.Now;
+            var begin = parsed.GetValue(start) is { } text ? JobStart.Read(text)!.Value : DateTime.Now;
             var schedule = Scheduler.Schedule(plan, workshop, begin);
             var system = UnitsOption.Read(parsed, units);
             if (FormatOption.IsJson(parsed, format)) console.Output.WriteLine(ScheduleJson.Write(schedule, system));
@@ -63,7 +60,4 @@ internal static class ScheduleCommand
         });
         return command;
     }
-
-    private static DateTime? Read(string text) =>
-        DateTime.TryParseExact(text, Forms, CultureInfo.InvariantCulture, DateTimeStyles.None, out var moment) ? moment : null;
 }

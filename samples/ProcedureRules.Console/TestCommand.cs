@@ -12,6 +12,7 @@ internal static class TestCommand
         var filter = new Option<string?>("--filter") { Description = "only cases whose name, or whose file, holds these words", HelpName = "TEXT" };
         var format = new Option<string>("--format") { Description = "text for people, JSON for programs, JUnit XML for build servers", DefaultValueFactory = _ => "text" };
         format.AcceptOnlyFromAmong("text", "json", "junit");
+        var watch = new Option<bool>("--watch") { Description = "run again whenever a YAML file below DIR changes, until Ctrl-C" };
         var command = new Command(
             "test",
             """
@@ -20,11 +21,35 @@ internal static class TestCommand
               Example: procedure-rules test rules --filter "oil pan"
             """)
         {
-            folder, filter, format,
+            folder, filter, format, watch,
         };
         command.SetAction((parsed, cancellation) =>
-            Task.FromResult(Run(console, parsed.GetValue(folder) ?? HostFiles.Rules, parsed.GetValue(filter), parsed.GetValue(format)!, cancellation)));
+        {
+            var rules = parsed.GetValue(folder) ?? HostFiles.Rules;
+            int Once() => Run(console, rules, parsed.GetValue(filter), parsed.GetValue(format)!, cancellation);
+            return parsed.GetValue(watch) ? Repeat(console, rules, Once, cancellation) : Task.FromResult(Once());
+        });
         return command;
+    }
+
+    private static async Task<int> Repeat(HostConsole console, string folder, Func<int> run, CancellationToken cancellation)
+    {
+        if (!Directory.Exists(folder)) return run();
+        using var changes = console.Watch(folder);
+        var exit = ExitCode.CouldNotRun;
+        try
+        {
+            while (true)
+            {
+                exit = run();
+                await console.Error.WriteLineAsync($"Waiting for a change below {folder}; Ctrl-C ends.");
+                await changes.Next(cancellation);
+            }
+        }
+        catch (OperationCanceledException)
+        {
+            return exit;
+        }
     }
 
     private static int Run(HostConsole console, string folder, string? filter, string format, CancellationToken cancellation)

@@ -33,9 +33,12 @@ public sealed record ScenarioSet(IReadOnlyList<ScenarioCase> Cases, IReadOnlyLis
         return Read(engine, files, new DiagnosticBag());
     }
 
-    private static ScenarioSet Read(ProcedureEngine engine, IReadOnlyList<SourceFile> files, DiagnosticBag bag)
+    /// <summary>Reads only the vehicles, the jobs and the turns of scenarios, and nothing of what they expect.</summary>
+    internal static ScenarioSet ReadVehicles(ProcedureEngine engine, IReadOnlyList<SourceFile> files) => Read(engine, files, new DiagnosticBag(), withExpectations: false);
+
+    private static ScenarioSet Read(ProcedureEngine engine, IReadOnlyList<SourceFile> files, DiagnosticBag bag, bool withExpectations = true)
     {
-        var reader = new ScenarioReader(engine);
+        var reader = new ScenarioReader(engine, withExpectations);
         var read = new (IReadOnlyList<ScenarioCase> Cases, DiagnosticBag Bag)[files.Count];
         Parallel.For(0, files.Count, i =>
         {

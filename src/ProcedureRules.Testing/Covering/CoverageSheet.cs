@@ -51,7 +51,7 @@ internal sealed class CoverageSheet
         var level = Assurance.No;
         for (var effect = 0; effect < record.Effects.Count; effect++)
         {
-            var own = beliefs.Available(record, effect);
+            var own = Level(beliefs, record, effect);
             if (own > level) level = own;
             if (own > Assurance.No && record.Effects[effect].Conclusion is { Span.File: not null } conclusion) Conclusions.Add(conclusion.Span);
         }
@@ -59,4 +59,9 @@ internal sealed class CoverageSheet
         Rules[key] = Rules.TryGetValue(key, out var before) && before > level ? before : level;
         for (var test = 0; test < record.Tests.Count; test++) Conditions.Add((key, record.Tests[test].Span, beliefs.TruthOf(record, test)));
     }
+
+    // A step that a rule forbids is not done, and so takes the rule's own premise away: it fires where it would forbid the step if that were done.
+    private static Assurance Level(BeliefState beliefs, Record record, int effect) => record.Effects[effect].Conclusion is Conclusion.ForbidStep forbid
+        ? beliefs.Given(record, effect, record.Binding.Step(forbid.Step))
+        : beliefs.Available(record, effect);
 }

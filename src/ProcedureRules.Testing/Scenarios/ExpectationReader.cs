@@ -1,13 +1,13 @@
 using ProcedureRules.Diagnostics;
 using ProcedureRules.Facts;
-using ProcedureRules.Quantities;
+using ProcedureRules.Scheduling;
 using ProcedureRules.Testing.Expectations;
 using ProcedureRules.Yaml;
 
 namespace ProcedureRules.Testing.Scenarios;
 
 /// <summary>Reads expectations; what cannot be read is complained about and left out.</summary>
-internal sealed class ExpectationReader(Situation situation, RuleTexts texts, DiagnosticBag bag)
+internal sealed class ExpectationReader(Situation situation, RuleTexts texts, Workday workday, DiagnosticBag bag)
 {
     private const string Not = "no_";
     private readonly NameReader _names = new(situation, bag);
@@ -17,14 +17,15 @@ internal sealed class ExpectationReader(Situation situation, RuleTexts texts, Di
 
     private IEnumerable<Expectation> Read(YamlMapping map)
     {
-        if (map.Entries.FirstOrDefault(entry => entry.Name is not ("at" or "is")) is not { } said) return [];
+        if (map.Entries.FirstOrDefault(entry => entry.Name is not ("at" or "is" or "case")) is not { } said) return [];
         if (said.Value is YamlMapping values) return Values(said, values).ToList();
         if (said.Value is not YamlScalar { IsNothing: false } text) return [];
         var at = map.Scalar("at") is { IsNothing: false } step ? _names.Step(step) : null;
         if (map.Has("at") && at is null) return [];
         var isDue = !said.Name.StartsWith(Not, StringComparison.Ordinal);
         var keyword = isDue ? said.Name : said.Name[Not.Length..];
-        return One(keyword, text, at, map.Text("is"), isDue, map.Span, string.Join(", ", map.Entries.Select(Written))) is { } one ? [one] : [];
+        if (keyword is "labour" or "elapsed") return Time(keyword, text, map) is { } time ? [time] : [];
+        return One(keyword, text, at, map.Text("is"), isDue, map.Span, Written(map)) is { } one ? [one] : [];
     }
 
     private Expectation? One(string keyword, YamlScalar text, StepPick? at, string? verdict, bool isDue, SourceSpan span, string written)
@@ -43,8 +44,6 @@ internal sealed class ExpectationReader(Situation situation, RuleTexts texts, Di
                 return _names.Cause(text) is var (cause, part) ? new FindingExpected(span, written, cause.Name, part.Name, verdict, isDue) : null;
             case "conflict":
                 return _names.Fact(text) is { } key ? new ConflictExpected(span, written, key.Part.Name, key.Fact) : null;
-            case "labour":
-                return Labour(text, span, written);
             default:
                 var words = string.Join(' ', text.Text.Split(default(char[]), StringSplitOptions.RemoveEmptyEntries));
                 if (!isDue && !texts.CanSay(keyword, words)) bag.Add(Messages.NoSuchWords(text.Span, words, texts.Saying(words)));
@@ -66,11 +65,11 @@ internal sealed class ExpectationReader(Situation situation, RuleTexts texts, Di
         return first is null || second is null ? null : new OrderExpected(span, written, first, second);
     }
 
-    private LabourExpected? Labour(YamlScalar text, SourceSpan span, string written)
+    private Expectation? Time(string keyword, YamlScalar text, YamlMapping map)
     {
-        if (Quantity.TryRead(text.Text, Dimension.Duration, out var due, out var fault)) return new LabourExpected(span, written, due);
-        bag.Add(Messages.DurationForm(text.SpanAt(fault.Offset, fault.Length), text.Text, fault.Message));
-        return null;
+        if (TimeBounds.Read(text, bag) is not { } due) return null;
+        ScheduleCase? only = map.Text("case") switch { "low" => ScheduleCase.Low, "likely" => ScheduleCase.Likely, "high" => ScheduleCase.High, _ => null };
+        return keyword == "labour" ? new LabourExpected(map.Span, Written(map), due, only) : new ElapsedExpected(map.Span, Written(map), due, only, workday);
     }
 
     private IEnumerable<Expectation> Values(YamlEntry said, YamlMapping values)
@@ -90,6 +89,8 @@ internal sealed class ExpectationReader(Situation situation, RuleTexts texts, Di
             if (isUnknown || due is not null) yield return new ValueExpected(entry.Key.Span, $"{said.Name}: {Written(entry)}", key.Part.Name, key.Fact, said.Name, due);
         }
     }
+
+    private static string Written(YamlMapping map) => string.Join(", ", map.Entries.Select(Written));
 
     private static string Written(YamlEntry entry) => $"{entry.Name}: {(entry.Value as YamlScalar)?.Text}";
 }

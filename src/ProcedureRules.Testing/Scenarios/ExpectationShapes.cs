@@ -36,10 +36,15 @@ internal static class ExpectationShapes
             Way("at_least", ByPath(Value), "What is demanded of a fact at least lies within this."),
             Way("at_most", ByPath(Value), "What all demands on a fact allow at most lies within this."),
             Way("conflict", FactPath, "Statements on the fact contradict each other."),
-            Way("labour", Quantity, "The labour of the plan lies within this."),
+            Way("labour", Time, "The labour of the plan, from its least to its most, lies within this.", Case),
+            Way("elapsed", Time, "The time from the start of the job to its end, nights included, lies within this, in the `shop` of the scenario.", Case),
             Way("stop", Words, "The plan stops with these words.", Optional("is", new WordShape("sure", "possible"), "Whether it is sure that it has to.")),
             Way("no_stop", Words, "The plan does not stop with these words."),
         ]);
+
+    private static Shape Time => new TextShape { Format = "time", Examples = ["3..15 h", "at least 30 min", "at most 2 d"] };
+
+    private static Field Case => Optional("case", new WordShape("low", "likely", "high"), "Only this estimate: the least, halfway for each step, the most.");
 
     private static TextShape Asked => new() { Format = "what is asked", Examples = ["oil_pan.drop_available", "covers(dust_cover, oil_pan)", "part oil_cooler"] };
 

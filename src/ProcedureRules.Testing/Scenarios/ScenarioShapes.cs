@@ -42,6 +42,8 @@ internal static class ScenarioShapes
         SheetShapes.Relations,
         SheetShapes.Facts,
         SheetShapes.Arrival,
+        Optional("shop", new OneOfShape("the path of a shop file, or a shop in place", new Alternative(new TextShape { Examples = ["../../samples/shop.yaml"] }), new Alternative(ShopShapes.Shop)), "The shop in which `elapsed` is reckoned.", "one technician, Monday to Friday, 8:00-17:00"),
+        Optional("start", new TextShape { Format = "date and time", Examples = ["2026-11-25T08:00"] }, "When the job may begin.", "a Monday, 8:00"),
         Expect,
         Optional("next", ListOf(Turn, 1), "What happens then, turn by turn."),
         Optional("rows", ListOf(Row, 1), "A table of cases: each row is run by itself."));

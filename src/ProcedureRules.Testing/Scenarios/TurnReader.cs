@@ -6,7 +6,7 @@ using ProcedureRules.Yaml;
 namespace ProcedureRules.Testing.Scenarios;
 
 /// <summary>Reads the turns of a scenario, following what is stated so that each is judged on what the vehicle has by then.</summary>
-internal sealed class TurnReader(Situation start, RuleTexts texts, DiagnosticBag bag)
+internal sealed class TurnReader(Situation start, RuleTexts texts, Workday workday, DiagnosticBag bag)
 {
     private Situation _now = start;
 
@@ -15,14 +15,14 @@ internal sealed class TurnReader(Situation start, RuleTexts texts, DiagnosticBag
     /// <param name="next">The turns.</param>
     public IReadOnlyList<Turn> Read(IEnumerable<YamlNode> expect, IEnumerable<YamlMapping> next)
     {
-        var turns = new List<Turn> { new([], [], new ExpectationReader(_now, texts, bag).Read(expect)) };
+        var turns = new List<Turn> { new([], [], new ExpectationReader(_now, texts, workday, bag).Read(expect)) };
         foreach (var map in next)
         {
             var statements = map.Scalars("state").Where(Say).Select(said => said.Text).ToList();
             var names = new NameReader(_now, bag);
             var done = map.Scalars("done").Select(step => (step, pick: names.Step(step))).Where(entry => entry.pick is not null)
                 .Select(entry => new StepExpected(entry.step.Span, $"done: {entry.step.Text}", entry.pick!, IsDue: true, IsSure: null)).ToList();
-            turns.Add(new Turn(statements, done, new ExpectationReader(_now, texts, bag).Read(map.List("expect"))));
+            turns.Add(new Turn(statements, done, new ExpectationReader(_now, texts, workday, bag).Read(map.List("expect"))));
         }
 
         return turns;

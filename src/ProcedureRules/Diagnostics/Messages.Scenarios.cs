@@ -49,7 +49,10 @@ internal static partial class Messages
         ExpectationCode.At(span, $"{Quote(text)} is nothing that is asked for: write 'oil_pan.drop_available', 'covers(dust_cover, oil_pan)' or 'part oil_cooler'");
 
     public static Diagnostic DurationForm(SourceSpan span, string text, string fault) =>
-        ExpectationCode.At(span, $"{Quote(text)} is no labour: {fault}");
+        ExpectationCode.At(span, $"{Quote(text)} is no time: {fault}");
+
+    public static Diagnostic StartForm(SourceSpan span, string text) =>
+        ExpectationCode.At(span, $"{Quote(text)} is no date and time such as 2026-11-25T08:00");
 
     public static Diagnostic DemandOnWords(SourceSpan span, string path) =>
         ExpectationCode.At(span, $"{Quote(path)} takes words: demands are on quantities");

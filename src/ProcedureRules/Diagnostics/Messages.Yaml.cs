@@ -66,6 +66,12 @@ internal static partial class Messages
     public static Diagnostic FileMissing(SourceSpan file) =>
         FileMissingCode.At(file, "there is no such file");
 
+    public static Diagnostic FolderMissing(SourceSpan folder) =>
+        FileMissingCode.At(folder, "there is no such folder");
+
+    public static Diagnostic FolderDue(SourceSpan file, string folder) =>
+        FileMissingCode.At(file, "a folder of packs is due here, and this is a file").Note($"packs use each other and are read together: name their folder, {Quote(folder)}");
+
     public static Diagnostic FileUnreadable(SourceSpan file, string why) =>
         FileMissingCode.At(file, $"the file cannot be read: {why.ReplaceLineEndings(" ").TrimEnd('.')}");
 

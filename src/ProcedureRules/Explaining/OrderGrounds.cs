@@ -73,10 +73,9 @@ internal sealed class OrderGrounds
         return [.. bonds.DistinctBy(bond => (bond.Rule, bond.Text.ToString()))];
     }
 
-    // A need that a state meets; told by the step that has it.
+    // A need that a state meets; told by the step that has it. Of several rules with the same need one is unfolded: what it tells is not told again.
     private IEnumerable<WhyNode> Needs(PlanStep step, GroundState state, bool isMade) =>
-        from need in _laws.NeedsOf(step.Step)
-        where IsIn(state, need.State)
+        from need in _laws.NeedsOf(step.Step).Where(need => IsIn(state, need.State)).DistinctBy(need => Words.State(need.State))
         let text = new Wording(units => $"\"{step.Text.In(units)}\" needs: {Words.State(need.State)}{(isMade ? "" : ", which the other ends")}")
         select new WhyNode(WhyNodeSort.Want, text, [_trees.Of(need.Record)]);
 

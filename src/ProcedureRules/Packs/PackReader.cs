@@ -9,7 +9,7 @@ internal static class PackReader
     /// <param name="files">The packs, in the order that breaks ties.</param>
     /// <param name="bag">Takes what is wrong; what could be read is returned all the same.</param>
     /// <param name="archetypes">Archetype sheets by name.</param>
-    public static PackSet Read(IEnumerable<SourceFile> files, DiagnosticBag bag, IReadOnlyDictionary<string, SourceFile>? archetypes = null)
+    public static PackSet Read(IReadOnlyList<SourceFile> files, DiagnosticBag bag, IReadOnlyDictionary<string, SourceFile>? archetypes = null)
     {
         var draft = new PackDraft(bag);
         var packs = PackDocuments.Read(files, draft);
@@ -36,6 +36,7 @@ internal static class PackReader
         {
             Headers = [.. packs.Select(pack => pack.Header)],
             Vocabulary = draft.ToVocabulary(),
+            Files = files,
             Rules = draft.Rules,
             Laws = draft.Laws,
             Tables = draft.Tables,

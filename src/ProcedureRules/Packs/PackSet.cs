@@ -15,6 +15,9 @@ internal sealed class PackSet
 
     public IReadOnlyList<TableDeclaration> Tables { get; init; } = [];
 
+    /// <summary>The files that the packs were read from.</summary>
+    public IReadOnlyList<SourceFile> Files { get; init; } = [];
+
     /// <summary>Archetype sheets found beside the packs, by name.</summary>
     public IReadOnlyDictionary<string, SourceFile> Archetypes { get; init; } = new Dictionary<string, SourceFile>();
 

@@ -28,7 +28,9 @@ internal static class RuleFolder
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or ArgumentException or System.Security.SecurityException)
         {
             var place = new SourceFile(folder, "").Span(0, 0);
-            bag.Add(failure is DirectoryNotFoundException or ArgumentException ? Messages.FileMissing(place) : Messages.FileUnreadable(place, failure.Message));
+            bag.Add(File.Exists(folder) ? Messages.FolderDue(place, FolderOf(folder))
+                : failure is DirectoryNotFoundException or ArgumentException ? Messages.FolderMissing(place)
+                : Messages.FileUnreadable(place, failure.Message));
         }
 
         return Read(files, bag, folder.Replace('\\', '/'));
@@ -53,6 +55,15 @@ internal static class RuleFolder
         }
 
         return PackReader.Read(packs, bag, archetypes);
+    }
+
+    // A scenario or a sheet belongs to the packs above its folder.
+    private static string FolderOf(string file)
+    {
+        var folder = Path.GetDirectoryName(Path.GetFullPath(file)) ?? "";
+        for (var above = folder; above is not null; above = Path.GetDirectoryName(above))
+            if (NotPacks.Contains(Path.GetFileName(above))) folder = Path.GetDirectoryName(above) ?? folder;
+        return Path.GetRelativePath(Environment.CurrentDirectory, folder).Replace('\\', '/');
     }
 
     private static bool IsYaml(string path) =>

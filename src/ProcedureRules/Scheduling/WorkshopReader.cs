@@ -15,16 +15,18 @@ internal sealed class WorkshopReader(Vocabulary vocabulary, DiagnosticBag bag)
     {
         if (YamlReader.Read(file, bag) is not { } node || !FileSorts.MayBe(node, ShopShapes.Shop.Fields[0].Name, bag)) return null;
         ShapeChecker.Check(node, ShopShapes.Shop, bag);
-        if (node is not YamlMapping root) return null;
-        return Workshop.Usual with
-        {
-            Title = root.Text("shop") ?? "",
-            Technicians = Math.Clamp(root.Integer("technicians") ?? 1, 1, Workshop.MostTechnicians),
-            Hours = Hours(root),
-            Places = Places(root),
-            Alone = root.Has("alone") ? Alone(root) : null,
-        };
+        return node is YamlMapping root ? Read(root) : null;
     }
+
+    /// <summary>Reads a shop whose shape has been checked.</summary>
+    public Workshop Read(YamlMapping root) => Workshop.Usual with
+    {
+        Title = root.Text("shop") ?? "",
+        Technicians = Math.Clamp(root.Integer("technicians") ?? 1, 1, Workshop.MostTechnicians),
+        Hours = Hours(root),
+        Places = Places(root),
+        Alone = root.Has("alone") ? Alone(root) : null,
+    };
 
     private OpeningHours Hours(YamlMapping root)
     {

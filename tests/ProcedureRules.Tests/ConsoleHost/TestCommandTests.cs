@@ -1,3 +1,4 @@
+using ProcedureRules.ConsoleHost;
 using ProcedureRules.Tests.Engine;
 using ProcedureRules.Tests.Repository;
 using Xunit;
@@ -92,6 +93,50 @@ public sealed class TestCommandTests : IDisposable
     [Fact]
     public void Test_OfPacksWithMistakes_CouldNotRun() =>
         Assert.Equal(1, RunHost.With("test", RepositoryFiles.PathOf("samples", "no-such-folder")).Exit);
+
+    [Theory]
+    [InlineData("check", 2)]
+    [InlineData("lint", 1)]
+    [InlineData("test", 1)]
+    [InlineData("coverage", 1)]
+    [InlineData("mutate", 1)]
+    public void Command_GivenAFile_NamesTheFolderThatIsDue(string command, int exit)
+    {
+        Write("step: empty_tank");
+        var run = RunHost.With(command, Path.Combine(_rules, "scenarios", "one.yaml"));
+
+        Assert.Equal(exit, run.Exit);
+        Assert.Contains("a folder of packs is due here, and this is a file", run.Error, StringComparison.Ordinal);
+        Assert.Contains($"name their folder, '{Path.GetRelativePath(Environment.CurrentDirectory, _rules).Replace('\\', '/')}'", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Test_Watching_RunsAgainUponEachChangeUntilItIsEnded()
+    {
+        Write("step: emty_tank");
+        using var changes = new GivenChanges([() => Write("no_step: empty_tank"), () => Write("step: empty_tank")]);
+        var run = RunHost.Watching(changes, "test", _rules, "--watch");
+
+        Assert.Equal(0, run.Exit);
+        string[] printed = ["did you mean 'empty_tank'?", "1 expectation: 1 failed.", "1 expectation: all passed."];
+        Assert.All(printed, line => Assert.Contains(line, run.Output + run.Error, StringComparison.Ordinal));
+        Assert.Equal(3, run.Error.Split("Waiting for a change").Length - 1);
+    }
+
+    [Fact]
+    public async Task Changes_OfYamlFiles_AreToldOnceForSeveralWritesAndOthersAreNot()
+    {
+        using var changes = new YamlChanges(_rules);
+        var next = changes.Next(TestContext.Current.CancellationToken);
+        _folder.Write("notes.txt", "nothing");
+        Assert.NotSame(next, await Task.WhenAny(next, Task.Delay(300, TestContext.Current.CancellationToken)));
+        Write("step: empty_tank");
+        Write("no_step: empty_tank");
+        await next;
+
+        using var soon = new CancellationTokenSource(300);
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => changes.Next(soon.Token));
+    }
 
     public void Dispose() => _folder.Dispose();
 

@@ -26,8 +26,12 @@ public class ConsolePagesTests
         try
         {
             var page = ReferencePage.Instance;
-            Directory.CreateDirectory(Path.Combine(folder.FullName, "my_rules"));
-            File.WriteAllText(Path.Combine(folder.FullName, "my_rules", "wipers.yaml"), page.WalkPack);
+            foreach (var rules in new[] { "my_rules", "released" })
+            {
+                Directory.CreateDirectory(Path.Combine(folder.FullName, rules));
+                File.WriteAllText(Path.Combine(folder.FullName, rules, "wipers.yaml"), page.WalkPack);
+            }
+
             File.WriteAllText(Path.Combine(folder.FullName, "van.yaml"), page.WalkVehicle);
             File.WriteAllText(Path.Combine(folder.FullName, "job.yaml"), page.WalkOrder);
             foreach (var block in ReferencePage.Page.Blocks)

@@ -83,7 +83,7 @@ internal static class GivenPacks
     public static (PackSet Packs, DiagnosticBag Bag) Read(params IEnumerable<string> texts)
     {
         var bag = new DiagnosticBag();
-        var packs = PackReader.Read(texts.Select((text, index) => new SourceFile($"{(char)('a' + index)}.yaml", text)), bag);
+        var packs = PackReader.Read([.. texts.Select((text, index) => new SourceFile($"{(char)('a' + index)}.yaml", text))], bag);
         return (packs, bag);
     }
 

@@ -32,7 +32,7 @@ public sealed class RuleFolderTests : IDisposable
     {
         var bag = new DiagnosticBag();
         Assert.Empty(RuleFolder.Read("no/such/folder", bag).Headers);
-        Assert.Equal("no/such/folder:1:1: error PR0001: there is no such file\n", bag.ToSnippets());
+        Assert.Equal("no/such/folder:1:1: error PR0001: there is no such folder\n", bag.ToSnippets());
     }
 
     [Fact]

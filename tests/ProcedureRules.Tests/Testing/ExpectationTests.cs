@@ -39,6 +39,10 @@ public class ExpectationTests
     [InlineData("{at_most: {engine.rise: 6 in}}", true, "")]
     [InlineData("{labour: 20 min..2 h}", true, "")]
     [InlineData("{labour: 1..2 min}", false, " in 4 steps")]
+    [InlineData("{labour: at least 20 min}", true, "")]
+    [InlineData("{labour: at least 2 h}", false, " in 4 steps")]
+    [InlineData("{labour: at most 2 h}", true, "")]
+    [InlineData("{labour: at most 1 min}", false, " in 4 steps")]
     [InlineData("{plan: goes_on}", true, "")]
     [InlineData("{plan: stops}", false, "it goes on, with 4 steps")]
     [InlineData("{stop: oil pressure}", false, "no stop has these words")]
@@ -74,6 +78,43 @@ public class ExpectationTests
     [InlineData("1..3 in", "0..4 in", true)]
     public void Value_OfAFact_LiesWithinWhatIsExpected(string stated, string expected, bool isMet) =>
         Assert.Equal(isMet, GivenScenario.Judge($"{{value: {{oil_pan.drop_available: {expected}}}}}", $"facts: {{oil_pan.drop_available: {stated}}}").IsMet);
+
+    // The times of the pack: raising 5..10 min, draining 15..30 min, filling 5..10 min, lowering 3..5 min; one technician has them one by one.
+    [Theory]
+    [InlineData("labour", "28..55 min", "", true)]
+    [InlineData("labour", "28 min", "low", true)]
+    [InlineData("labour", "41.5 min", "likely", true)]
+    [InlineData("labour", "55 min", "high", true)]
+    [InlineData("labour", "at most 54 min", "", false)]
+    [InlineData("labour", "at most 54 min", "likely", true)]
+    [InlineData("elapsed", "28..55 min", "", true)]
+    [InlineData("elapsed", "28 min", "low", true)]
+    [InlineData("elapsed", "at least 42 min", "likely", false)]
+    [InlineData("elapsed", "at most 54 min", "high", false)]
+    public void Time_OfAnOilChange_IsJudgedByEstimate(string keyword, string due, string only, bool isMet)
+    {
+        var result = GivenScenario.Judge($"{{{keyword}: {due}{(only.Length == 0 ? "" : $", case: {only}")}}}", "facts: {engine.since_run: 8 h}");
+
+        Assert.True(isMet == result.IsMet, result.Came);
+    }
+
+    [Theory]
+    [InlineData("start: 2026-01-05T08:00", "at most 1 h", true)]
+    [InlineData("start: 2026-01-05T16:55", "at least 15 h", true)]
+    [InlineData("start: 2026-01-09T16:55", "at least 60 h", true)]
+    [InlineData("shop: {shop: Late, hours: {monday: 8:00-22:00}}\nstart: 2026-01-05T16:55", "at most 1 h", true)]
+    [InlineData("shop: {shop: Late, hours: {monday: 8:00-22:00}}\nstart: 2026-01-05T21:55", "at most 1 h", false)]
+    public void Elapsed_OverTheNight_CountsIt(string day, string due, bool isMet) =>
+        Assert.Equal(isMet, GivenScenario.Judge($"{{elapsed: {due}, case: likely}}", $"facts: {{engine.since_run: 8 h}}\n{day}").IsMet);
+
+    [Fact]
+    public void Elapsed_NotMet_SaysAllEstimatesAndWhatDecides()
+    {
+        var result = GivenScenario.Judge("{elapsed: at most 1 min, case: likely}", "facts: {engine.since_run: 8 h}");
+
+        Assert.StartsWith("low 28 min, likely ", result.Came, StringComparison.Ordinal);
+        Assert.Contains(result.Because, line => line.Contains("drain_oil(oil_pan)", StringComparison.Ordinal));
+    }
 
     [Fact]
     public void Conflict_OfTwoReadings_IsFound() => Assert.True(GivenScenario.Judge(
