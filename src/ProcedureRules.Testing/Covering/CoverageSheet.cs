@@ -40,7 +40,7 @@ internal sealed class CoverageSheet
         Planned.UnionWith(plan.Steps.Select(step => step.Step.Operation));
         AskedFacts.UnionWith(plan.Questions.Select(question => question.About).OfType<Reading.OfFact>().Select(asked => asked.Key.Fact));
         foreach (var part in plan.Situation.Parts)
-            Known.UnionWith(plan.Situation.Vocabulary.FactsOf(part.Kind).Where(fact => plan.Beliefs.SourceOf(new FactKey(part, fact)) != Source.None));
+            Known.UnionWith(plan.Situation.Vocabulary.FactsOf(part.Kind).Where(fact => IsKnown(plan.Beliefs, new FactKey(part, fact))));
         foreach (var job in plan.Situation.Jobs.Select(request => request.Job)) Jobs[job] = Jobs.GetValueOrDefault(job) || plan.Stops.Count == 0;
     }
 
@@ -59,6 +59,10 @@ internal sealed class CoverageSheet
         Rules[key] = Rules.TryGetValue(key, out var before) && before > level ? before : level;
         for (var test = 0; test < record.Tests.Count; test++) Conditions.Add((key, record.Tests[test].Span, beliefs.TruthOf(record, test)));
     }
+
+    // What is only demanded is never stated: it is known by its demands.
+    private static bool IsKnown(BeliefState beliefs, FactKey key) =>
+        key.Fact.IsDemand ? beliefs.Demands(key) != default : beliefs.SourceOf(key) != Source.None;
 
     // A step that a rule forbids is not done, and so takes the rule's own premise away: it fires where it would forbid the step if that were done.
     private static Assurance Level(BeliefState beliefs, Record record, int effect) => record.Effects[effect].Conclusion is Conclusion.ForbidStep forbid
