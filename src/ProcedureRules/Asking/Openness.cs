@@ -26,6 +26,16 @@ internal sealed class Openness(BeliefState beliefs)
         return value.Type.IsText ? !string.IsNullOrEmpty(value.Text) : System.Numerics.BitOperations.PopCount(value.Words) == 1;
     }
 
+    /// <summary>The unknown keys that possible records read together, themselves or through what sets a fact that they read.</summary>
+    public IReadOnlyList<IReadOnlySet<Reading>> ReadTogether() =>
+    [
+        .. from record in beliefs.Network.Records
+           where Enumerable.Range(0, record.Effects.Count).Any(i => beliefs.Available(record, i) > Assurance.No)
+           let open = Behind(beliefs.Network.ReadingsOf(record)).ToHashSet()
+           where open.Count > 1
+           select open,
+    ];
+
     private void Walk(Reading reading, HashSet<Reading> seen, List<Reading> found)
     {
         if (!seen.Add(reading)) return;

@@ -66,9 +66,11 @@ internal sealed class WhyNotTarget
                 {
                     if (!found.Contains(support.Record)) found.Add(support.Record);
                 }
-                else if (support.Record.Mechanism != Mechanism.Undo)
+                else
                 {
-                    foreach (var premise in support.Record.Premises.Where(premise => premise is Atom.Wanted or Atom.Open)) open.Enqueue(premise);
+                    // What undoes a step comes in with that step.
+                    foreach (var premise in support.Record.Premises.Where(premise => premise is Atom.Wanted or Atom.Open || (premise is Atom.Occurs && support.Record.Mechanism == Mechanism.Undo)))
+                        open.Enqueue(premise);
                 }
             }
         }

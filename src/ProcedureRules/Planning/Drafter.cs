@@ -24,7 +24,7 @@ internal sealed class Drafter(Decision decision, ChoiceBook book, Settling settl
         var held = HoldFinder.Roots(_beliefs);
         var steps = occurrences.Select(occurrence => occurrence.Work.Step).Distinct().ToList();
         _reasons = new Reasons(_beliefs, steps.ToHashSet());
-        var questions = Questioner.Ask(_beliefs, settling, steps, book, held).Select(inquiry => QuestionWriter.Write(_beliefs, inquiry, occurrences)).ToList();
+        var questions = Write(Questioner.Ask(_beliefs, settling, steps, book, held), occurrences, new Together(steps).Has);
         var attacher = new Attacher(world, occurrences, _reasons, settling, questions);
         var (placed, general) = Place(held, occurrences, questions);
         var planSteps = attacher.Attach(placed);
@@ -55,17 +55,23 @@ internal sealed class Drafter(Decision decision, ChoiceBook book, Settling settl
         // What may perhaps not be done is asked about, too: an answer may open the way.
         var doubtful = faults.Where(fault => !fault.IsSure).Select(fault => fault.Atom).OfType<Atom.Occurs>();
         var steps = _beliefs.Network.AtomsOf<Atom.Occurs>().Where(atom => _beliefs.Required(atom) >= Assurance.Provisional)
-            .Concat(doubtful).Select(atom => atom.Step).Distinct().OrderBy(step => step.Name, StringComparer.Ordinal);
+            .Concat(doubtful).Select(atom => atom.Step).Distinct().OrderBy(step => step.Name, StringComparer.Ordinal).ToList();
         return new PlanDraft
         {
             Situation = _situation,
             Beliefs = _beliefs,
             Stops = [.. faults.Select(fault => new PlanStop(fault.Text, fault.IsSure, _reasons.Of(fault.Record)))],
-            Questions = [.. Questioner.AskBefore(_beliefs, settling, steps, book, HoldFinder.Roots(_beliefs)).Select(inquiry => QuestionWriter.Write(_beliefs, inquiry, []))],
+            Questions = Write(Questioner.AskBefore(_beliefs, settling, steps, book, HoldFinder.Roots(_beliefs)), [], Together.OrServing(_beliefs, steps)),
             Cautions = HeadCautions(),
             Findings = FindingList.Of(_beliefs, _reasons),
             TellingChecks = TellingChecks.Of(_beliefs),
         };
+    }
+
+    private List<PlanQuestion> Write(IReadOnlyList<Inquiry> inquiries, IReadOnlyList<Occurrence> occurrences, Func<Record, bool> counts)
+    {
+        Precedence.Settle(_beliefs, settling, inquiries, about => QuestionWriter.At(_beliefs, about, occurrences) is not null, counts);
+        return [.. inquiries.Select(inquiry => QuestionWriter.Write(_beliefs, inquiry, occurrences))];
     }
 
     // A hold stands at the step that it is about, or at the one that finds out what it waits for; otherwise it is over the whole.
