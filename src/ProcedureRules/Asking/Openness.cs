@@ -9,8 +9,6 @@ namespace ProcedureRules.Asking;
 /// <summary>Which keys are not known, and whom to ask instead of a fact that only rules set.</summary>
 internal sealed class Openness(BeliefState beliefs)
 {
-    private readonly Setters _setters = new(beliefs);
-
     /// <summary>The unknown keys behind some readings that somebody can answer.</summary>
     public IReadOnlyList<Reading> Behind(IEnumerable<Reading> readings)
     {
@@ -61,7 +59,7 @@ internal sealed class Openness(BeliefState beliefs)
 
     private void Walk(FactKey key, HashSet<Reading> seen, List<Reading> found)
     {
-        foreach (var setter in _setters.Of(key))
+        foreach (var setter in beliefs.SettersOf(key))
             foreach (var reading in beliefs.Network.ReadingsOf(setter)) Walk(reading, seen, found);
     }
 }

@@ -20,17 +20,18 @@ internal sealed class Precedence
     private readonly HashSet<Reading> _first = [];
     private readonly Dictionary<Record, IReadOnlyList<(HashSet<Reading> Direct, HashSet<Reading> Open)>> _conditions = [];
 
-    private Precedence(BeliefState beliefs, Func<Record, bool> counts) =>
-        (_beliefs, _counts, _openness, _settling) = (beliefs, counts, new Openness(beliefs), new Settling(beliefs));
+    private Precedence(BeliefState beliefs, Settling settling, Func<Record, bool> counts) =>
+        (_beliefs, _counts, _openness, _settling) = (beliefs, counts, new Openness(beliefs), settling);
 
     /// <summary>Says of each inquiry, in their order, which others go before it.</summary>
     /// <param name="beliefs">What is believed.</param>
+    /// <param name="settling">What settles things under them.</param>
     /// <param name="inquiries">The inquiries.</param>
     /// <param name="isFoundAnyway">Whether the work finds a key out anyway: such go first.</param>
     /// <param name="counts">Which records count.</param>
-    public static void Settle(BeliefState beliefs, IReadOnlyList<Inquiry> inquiries, Func<Reading, bool> isFoundAnyway, Func<Record, bool> counts)
+    public static void Settle(BeliefState beliefs, Settling settling, IReadOnlyList<Inquiry> inquiries, Func<Reading, bool> isFoundAnyway, Func<Record, bool> counts)
     {
-        var precedence = new Precedence(beliefs, counts);
+        var precedence = new Precedence(beliefs, settling, counts);
         var found = inquiries.Where(inquiry => isFoundAnyway(inquiry.About)).ToHashSet();
         precedence._first.UnionWith(found.Select(inquiry => inquiry.About));
         foreach (var inquiry in inquiries)

@@ -38,7 +38,7 @@ internal static class QuestionWriter
     {
         var at = At(beliefs, inquiry.About, occurrences);
         var (text, how) = Put(beliefs, inquiry.About);
-        return new PlanQuestion(IdOf(inquiry.About), inquiry.About, text, how, at, inquiry.Matters, Assumed(beliefs, inquiry.About),
+        return new PlanQuestion(IdOf(inquiry.About), inquiry.About, text, how, at, [.. inquiry.Matters.DistinctBy(matter => matter.ToString())], Assumed(beliefs, inquiry.About),
             inquiry.Urgency == Urgency.Safety, Doubted(beliefs, inquiry.About))
         {
             After = [.. inquiry.After.Select(IdOf).Order(StringComparer.Ordinal)],

@@ -20,22 +20,21 @@ internal sealed class Questioner
     private readonly Settling _settling;
     private readonly Dictionary<Reading, Inquiry> _inquiries = [];
 
-    private Questioner(BeliefState beliefs, Func<Record, bool> counts)
+    private Questioner(BeliefState beliefs, Settling settling, Func<Record, bool> counts)
     {
-        (_beliefs, _counts) = (beliefs, counts);
+        (_beliefs, _settling, _counts) = (beliefs, settling, counts);
         _openness = new Openness(beliefs);
-        _settling = new Settling(beliefs);
     }
 
     /// <summary>What is asked for the steps of a plan and its choices.</summary>
-    public static IReadOnlyList<Inquiry> Ask(BeliefState beliefs, IReadOnlyList<Step> steps, ChoiceBook book, IReadOnlyList<RecordEffect> held) =>
-        Ask(new Questioner(beliefs, new Together(steps).Has), steps, book, held);
+    public static IReadOnlyList<Inquiry> Ask(BeliefState beliefs, Settling settling, IReadOnlyList<Step> steps, ChoiceBook book, IReadOnlyList<RecordEffect> held) =>
+        Ask(new Questioner(beliefs, settling, new Together(steps).Has), steps, book, held);
 
     /// <summary>What is asked before it is settled which steps come in with the moments of a plan.</summary>
-    public static IReadOnlyList<Inquiry> AskBefore(BeliefState beliefs, IEnumerable<Step> steps, ChoiceBook book, IReadOnlyList<RecordEffect> held)
+    public static IReadOnlyList<Inquiry> AskBefore(BeliefState beliefs, Settling settling, IEnumerable<Step> steps, ChoiceBook book, IReadOnlyList<RecordEffect> held)
     {
         var listed = steps.ToList();
-        return Ask(new Questioner(beliefs, Together.OrServing(beliefs, listed)), listed, book, held);
+        return Ask(new Questioner(beliefs, settling, Together.OrServing(beliefs, listed)), listed, book, held);
     }
 
     private static IReadOnlyList<Inquiry> Ask(Questioner questioner, IEnumerable<Step> steps, ChoiceBook book, IReadOnlyList<RecordEffect> held)
@@ -107,7 +106,7 @@ internal sealed class Questioner
 
     private void AskOfChoices(ChoiceBook book)
     {
-        var prohibitions = Prohibitions.Under(_beliefs);
+        var prohibitions = new Prohibitions(_beliefs);
         foreach (var key in book.Keys)
         {
             var open = new Atom.Open(key);
