@@ -106,7 +106,7 @@ public partial class ShippedFilesTests
     private static string Expected(string file)
     {
         var folders = file.Split('/', '\\');
-        var sort = folders[^2] is "archetypes" or "vehicles" ? "vehicle" : folders[^2] == "jobs" ? "work_order" : folders[^2] == "scenarios" ? "scenario" : folders[^2] == "samples" ? "shop" : "pack";
+        var sort = folders[^2] is "archetypes" or "vehicles" ? "vehicle" : folders[^2] == "jobs" ? "work_order" : folders.Contains("scenarios") ? "scenario" : folders[^2] == "samples" ? "shop" : "pack";
         return $"rules/schema/{sort}.schema.json";
     }
 
