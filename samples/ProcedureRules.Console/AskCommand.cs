@@ -16,6 +16,7 @@ internal static class AskCommand
         var order = PathArgument.Required("JOB.yaml", "work order");
         var units = UnitsOption.Create();
         var save = new Option<string?>("--save") { Description = "write the vehicle sheet with the answers to a file", HelpName = "SHEET.yaml" };
+        var saveOrder = new Option<string?>("--save-order") { Description = "write a work order for that sheet, with the ways fixed", HelpName = "JOB.yaml" };
         var options = new OrderOptions();
         var command = new Command(
             "ask",
@@ -24,15 +25,22 @@ internal static class AskCommand
               Example: procedure-rules ask samples/jobs/oil-pan.yaml --save my-sedan.yaml
             """)
         {
-            order, units, save,
+            order, units, save, saveOrder,
         };
         options.AddTo(command);
+        command.Validators.Add(result =>
+        {
+            if (result.GetValue(saveOrder) is not null && result.GetValue(save) is null) result.AddError("--save-order names the sheet that --save writes: give --save, too.");
+        });
         command.SetAction(parsed =>
         {
             if (options.Open(parsed, parsed.GetValue(order)!, console, out var exit) is not { } session) return exit;
             var system = UnitsOption.Read(parsed, units);
             if (!Interview(session, system, console)) return ExitCode.NoPlan;
-            return parsed.GetValue(save) is { } path ? Save(session, system, path, console) : ExitCode.Done;
+            var exitCode = ExitCode.Done;
+            if (parsed.GetValue(save) is { } sheet) exitCode = Save(session.ToSheet(system), sheet, console);
+            if (exitCode == ExitCode.Done && parsed.GetValue(saveOrder) is { } job) exitCode = Save(session.ToOrder(PathFrom(job, parsed.GetValue(save)!)), job, console);
+            return exitCode;
         });
         return command;
     }
@@ -45,19 +53,17 @@ internal static class AskCommand
             var result = session.Plan();
             console.Write(result.Diagnostics);
             if (result.Plan is not { } plan) return false;
-            var next = Next(plan, session, passed);
-            if (next is not null) console.Write(QuestionText.Lines(next, number, units, console.Width));
-            if (next is not null && Answer(next.Question, session, passed, console)) continue;
-            console.Write(QuestionText.Closing(plan, passed, isSettled: next is null, units, console.Width));
+            var search = QuestionSearch.Of(plan, session.Beliefs, question => passed.Contains(question.Id));
+            if (search.Next is { } next)
+            {
+                console.Write(QuestionText.Lines(next, number, units, console.Width));
+                if (Answer(next.Question, session, passed, console)) continue;
+            }
+
+            console.Write(QuestionText.Closing(plan, passed, isSettled: search.Next is null, search.Unproven, units, console.Width));
             return true;
         }
     }
-
-    private static QuestionOutlook? Next(Plan plan, ProcedureSession session, HashSet<string> passed) => QuestionOutlook
-        .Rank(plan, session.Beliefs)
-        .Where(question => !passed.Contains(question.Id))
-        .Select(question => QuestionOutlook.Of(question, plan, session.Beliefs))
-        .FirstOrDefault(outlook => outlook.Matters);
 
     /// <summary>Reads answers until one can be taken; false where the input has ended.</summary>
     private static bool Answer(PlanQuestion question, ProcedureSession session, HashSet<string> passed, HostConsole console)
@@ -85,11 +91,14 @@ internal static class AskCommand
         return isYesNo && answer is "y" or "Y" ? "yes" : isYesNo && answer is "n" or "N" ? "no" : answer;
     }
 
-    private static int Save(ProcedureSession session, UnitSystem units, string path, HostConsole console)
+    private static string PathFrom(string order, string sheet) =>
+        Path.GetRelativePath(Path.GetDirectoryName(Path.GetFullPath(order))!, Path.GetFullPath(sheet)).Replace('\\', '/');
+
+    private static int Save(string text, string path, HostConsole console)
     {
         try
         {
-            File.WriteAllText(path, session.ToSheet(units));
+            File.WriteAllText(path, text);
             console.Output.WriteLine($"Saved {path}.");
             return ExitCode.Done;
         }

@@ -9,8 +9,9 @@ internal static class PlanCommand
     public static Command Create(HostConsole console)
     {
         var order = PathArgument.Optional("JOB.yaml", "work order (default: the demo job)");
-        var format = FormatOption.Create();
+        var format = FormatOption.CreateForPlan();
         var units = UnitsOption.Create();
+        var answers = new Option<bool>("--answers") { Description = "plan each answer to each open question, too, and say what it would change (takes longer)" };
         var options = new OrderOptions();
         var command = new Command(
             "plan",
@@ -19,7 +20,7 @@ internal static class PlanCommand
               Example: procedure-rules plan samples/jobs/oil-pan.yaml --set "oil_pan.drop_available=4 in" --units si
             """)
         {
-            order, format, units,
+            order, format, units, answers,
         };
         options.AddTo(command);
         command.SetAction(parsed =>
@@ -29,8 +30,24 @@ internal static class PlanCommand
             console.Write(result.Diagnostics);
             if (result.Plan is not { } plan) return ExitCode.NoPlan;
             var system = UnitsOption.Read(parsed, units);
-            if (FormatOption.IsJson(parsed, format)) console.Output.WriteLine(PlanJson.Write(plan, system, session.Sharing(plan)));
-            else console.Write(PlanText.Lines(plan, system, console.Width, session.Sharing(plan)));
+            var sharing = session.Sharing(plan);
+            var outlook = session.Outlook(plan, parsed.GetValue(answers));
+            switch (parsed.GetValue(format))
+            {
+                case FormatOption.Json:
+                    console.Output.WriteLine(PlanJson.Write(plan, system, sharing, outlook));
+                    break;
+                case FormatOption.Markdown:
+                    console.Output.Write(PlanMarkdown.Write(plan, system, sharing, outlook));
+                    break;
+                case FormatOption.Html:
+                    console.Output.Write(PlanHtml.Write(plan, system, sharing, outlook));
+                    break;
+                default:
+                    console.Write(PlanText.Lines(plan, system, console.Width, sharing, outlook));
+                    break;
+            }
+
             return plan.Stops.Count > 0 ? ExitCode.NoPlan : ExitCode.Done;
         });
         return command;

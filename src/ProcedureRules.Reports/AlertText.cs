@@ -26,7 +26,7 @@ internal static class AlertText
         if (plan.Conflicts.Count == 0) return;
         writer.Heading("Statements that contradict each other");
         foreach (var conflict in plan.Conflicts)
-            writer.Write("  ", $"{conflict.About.Id}: {string.Join(" against ", conflict.Values.Select(value => value.In(units)))}. Measure again; until then the plan reckons with both.", Tone.Question);
+            writer.Write("  ", PlanWords.Conflict(conflict, units), Tone.Question);
     }
 
     public static string Because(Reason reason, UnitSystem units) => $"{reason.Text.In(units)} [{reason.Rule}]";

@@ -1,4 +1,3 @@
-using ProcedureRules.Logic;
 using ProcedureRules.Plans;
 using ProcedureRules.Quantities;
 
@@ -17,11 +16,10 @@ internal static class FindingsText
     {
         if (plan.Findings.Count == 0) return;
         writer.Heading("What the findings say");
-        var unlikely = plan.Findings.Where(finding => finding is { Verdict: Truth.Unknown, For.Count: 0 }).ToList();
+        var unlikely = plan.Findings.Where(PlanWords.IsUnlikely).ToList();
         foreach (var finding in plan.Findings.Except(unlikely))
         {
-            var verdict = finding.Verdict switch { Truth.Yes => "sure", Truth.No => "ruled out", _ => "possible" };
-            writer.Write("  ", $"{finding.Text.In(units)}: {verdict}");
+            writer.Write("  ", $"{finding.Text.In(units)}: {PlanWords.Verdict(finding)}");
             foreach (var reason in finding.For) writer.Write("      for: ", Words(reason), Tone.Quiet);
             foreach (var reason in finding.Against) writer.Write("      against: ", Words(reason), Tone.Quiet);
         }
@@ -42,17 +40,9 @@ internal static class FindingsText
             writer.Write($"  {++number,2}. ", check.Text.In(units) + (check.Labour.High > 0 ? $" ({check.Labour.ToDisplay(units)})" : ""), Tone.Question);
             if (check.How is { } how) writer.Write("      ", $"How: {how.In(units)}");
             foreach (var work in check.Work) writer.Write("      before it: ", work.In(units), Tone.Quiet);
-            foreach (var outcome in check.Answers.GroupBy(answer => Outcome(answer, units)))
+            foreach (var outcome in check.Answers.GroupBy(answer => PlanWords.Outcome(answer, units)))
                 writer.Write("      ", $"If {string.Join(", or ", outcome.Select(answer => answer.Answer.In(units)))}: {outcome.Key}", Tone.Quiet);
             writer.Write("      ", $"Answer with --set \"{check.Id}=...\"", Tone.Quiet);
         }
-    }
-
-    private static string Outcome(TellingAnswer answer, UnitSystem units)
-    {
-        var parts = new List<string>();
-        if (answer.Confirms.Count > 0) parts.Add($"sure then: {string.Join("; ", answer.Confirms.Select(cause => cause.In(units)))}");
-        if (answer.RulesOut.Count > 0) parts.Add($"rules out: {string.Join("; ", answer.RulesOut.Select(cause => cause.In(units)))}");
-        return string.Join(". ", parts);
     }
 }

@@ -8,6 +8,9 @@ namespace ProcedureRules.Reports;
 /// </summary>
 internal sealed class OpenConditions
 {
+    /// <summary>The heading of the legend.</summary>
+    public const string LegendTitle = "Not decided yet: some steps hang on this";
+
     private readonly UnitSystem _units;
     private readonly List<string> _sets = [];
 
@@ -19,18 +22,22 @@ internal sealed class OpenConditions
     }
 
     /// <summary>The letters and what stands behind them.</summary>
+    public IReadOnlyList<(string Letter, string Text)> Legend => [.. _sets.Select((set, i) => (Letter(i), $"whether {set}"))];
+
+    /// <summary>What a step hangs on; null where it is sure.</summary>
+    public string? Of(PlanStep step) => step.Provisional.Count switch
+    {
+        0 => null,
+        1 => $"Only if {Text(step)}",
+        _ => $"Only if needed: {Letter(_sets.IndexOf(Text(step)))}",
+    };
+
+    /// <summary>Writes the legend.</summary>
     public void WriteLegend(ReportWriter writer)
     {
         if (_sets.Count == 0) return;
-        writer.Heading("Not decided yet: some steps hang on this");
-        for (var i = 0; i < _sets.Count; i++) writer.Write($"  {Letter(i)}  ", $"whether {_sets[i]}");
-    }
-
-    /// <summary>The line at a step.</summary>
-    public void Write(PlanStep step, ReportWriter writer)
-    {
-        if (step.Provisional.Count == 1) writer.Write("      Only if ", Text(step), Tone.Question);
-        else if (step.Provisional.Count > 1) writer.Write("      Only if needed: ", Letter(_sets.IndexOf(Text(step))), Tone.Question);
+        writer.Heading(LegendTitle);
+        foreach (var (letter, text) in Legend) writer.Write($"  {letter}  ", text);
     }
 
     private string Text(PlanStep step) => string.Join("; whether ", step.Provisional.Select(settle => settle.In(_units)).Order(StringComparer.Ordinal));

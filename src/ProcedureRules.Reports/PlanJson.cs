@@ -1,4 +1,5 @@
 using System.Text.Json;
+using ProcedureRules.Explaining;
 using ProcedureRules.Logic;
 using ProcedureRules.Plans;
 using ProcedureRules.Quantities;
@@ -12,7 +13,8 @@ public static class PlanJson
     /// <param name="plan">The plan.</param>
     /// <param name="units">The units of figures inside texts; minutes are numbers in either.</param>
     /// <param name="sharing">What several jobs save by being done together; null where that is not told.</param>
-    public static string Write(Plan plan, UnitSystem units, JobSharing? sharing = null)
+    /// <param name="outlook">What hangs on the questions, the first to ask first; null where that is not told.</param>
+    public static string Write(Plan plan, UnitSystem units, JobSharing? sharing = null, IReadOnlyList<QuestionOutlook>? outlook = null)
     {
         return JsonText.Object(json =>
         {
@@ -21,13 +23,15 @@ public static class PlanJson
             {
                 json.WriteString("job", job.Job.Name);
                 json.WriteString("on", job.On.Name);
-                json.WriteString("text", JobTitle.Of(job));
+                json.WriteString("text", job.Title);
             });
             json.Minutes("labour", plan.Labour);
             if (sharing is not null) Sharing(json, sharing);
             json.Array("cautions", plan.Cautions, caution => Caution(json, caution, units));
             json.Array("steps", plan.Steps, step => Step(json, step, units));
-            json.Array("questions", plan.Questions, question => Question(json, question, units));
+            var known = outlook?.ToDictionary(other => other.Question.Id);
+            json.Array("questions", PlanWords.InTurn(plan, outlook).Concat(plan.Questions.Where(question => !PlanWords.IsOpenNow(question))), question =>
+                Question(json, question, known?.GetValueOrDefault(question.Id), units));
             json.Array("findings", plan.Findings, finding => Finding(json, finding, units));
             json.Array("tellingChecks", plan.TellingChecks, check => TellingCheck(json, check, units));
             json.Array("conflicts", plan.Conflicts, conflict =>
@@ -91,7 +95,7 @@ public static class PlanJson
         json.Texts("provisional", step.Provisional.Select(settle => settle.In(units)));
     }
 
-    private static void Question(Utf8JsonWriter json, PlanQuestion question, UnitSystem units)
+    private static void Question(Utf8JsonWriter json, PlanQuestion question, QuestionOutlook? outlook, UnitSystem units)
     {
         json.WriteString("id", question.Id);
         json.WriteString("fact", question.Id);
@@ -101,6 +105,9 @@ public static class PlanJson
         if (question.Doubted is { } doubted) json.WriteString("doubted", doubted.In(units));
         if (question.Assumed is { } assumed) json.WriteString("assumed", assumed.In(units));
         json.Texts("matters", question.Matters.Select(matters => matters.In(units)));
+        json.WriteBoolean("safety", question.IsSafety);
+        json.Texts("after", question.After);
+        if (outlook is not null) QuestionJson.Outlook(json, outlook, units);
     }
 
     private static void Sharing(Utf8JsonWriter json, JobSharing sharing)

@@ -1,3 +1,4 @@
+using ProcedureRules.Explaining;
 using ProcedureRules.Inference;
 using ProcedureRules.Logic;
 using ProcedureRules.Packs;
@@ -14,14 +15,16 @@ public static class PlanText
     /// <param name="units">The units of figures.</param>
     /// <param name="width">Columns, at least 40.</param>
     /// <param name="sharing">What several jobs save by being done together; null where that is not told.</param>
-    public static IReadOnlyList<ReportLine> Lines(Plan plan, UnitSystem units, int width = 80, JobSharing? sharing = null)
+    /// <param name="outlook">What hangs on the questions, the first to ask first; null where that is not told.</param>
+    public static IReadOnlyList<ReportLine> Lines(
+        Plan plan, UnitSystem units, int width = 80, JobSharing? sharing = null, IReadOnlyList<QuestionOutlook>? outlook = null)
     {
         var writer = new ReportWriter(Math.Max(40, width));
         Head(plan, units, writer);
         if (sharing is not null) Sharing(sharing, units, writer);
         AlertText.Stops(plan, units, writer);
         AlertText.Conflicts(plan, units, writer);
-        Questions(plan, units, writer);
+        QuestionList.Write(plan, outlook, units, writer);
         FindingsText.Write(plan, units, writer);
         Ready(plan, units, writer);
         Choices(plan, units, writer);
@@ -35,38 +38,17 @@ public static class PlanText
 
     private static void Head(Plan plan, UnitSystem units, ReportWriter writer)
     {
-        writer.Write("", string.Join("; ", plan.Situation.Jobs.Select(JobTitle.Of)), Tone.Heading);
+        writer.Write("", PlanWords.Jobs(plan), Tone.Heading);
         writer.Write("", plan.Situation.Title);
-        var open = plan.Questions.Count(question => question.AtStep is null || question.Doubted is not null);
-        writer.Write("", $"{plan.Steps.Count} steps, {plan.Labour.ToDisplay(units)} of labour"
-            + (plan.Steps.Any(step => step.Waits.Count > 0) ? ", waits not counted" : "")
-            + (open > 0 ? $"; {open} {(open == 1 ? "question" : "questions")} open" : "") + ".");
+        writer.Write("", PlanWords.Extent(plan, units));
         foreach (var caution in plan.Cautions) AlertText.Caution(caution, units, writer, "");
     }
 
     private static void Sharing(JobSharing sharing, UnitSystem units, ReportWriter writer)
     {
         writer.Heading("Done together");
-        foreach (var job in sharing.Alone) writer.Write("  ", $"{JobTitle.Of(job.Job)}, by itself: {job.Labour.ToDisplay(units)}");
-        writer.Write("  ", $"Together: {sharing.Together.ToDisplay(units)}; saves about {sharing.Saving.ToDisplay(units)} of labour");
-    }
-
-    private static void Questions(Plan plan, UnitSystem units, ReportWriter writer)
-    {
-        var now = plan.Questions.Where(question => question.AtStep is null || question.Doubted is not null).ToList();
-        if (now.Count == 0) return;
-        writer.Heading("Find out first");
-        var number = 0;
-        foreach (var question in now)
-        {
-            writer.Write($"  {++number,2}. ", question.Text.In(units), Tone.Question);
-            if (question.Doubted is { } doubted) writer.Write("      ", doubted.In(units), Tone.Care);
-            if (question.Assumed is { } assumed) writer.Write("      ", $"Assumed meanwhile: {assumed.In(units)}", Tone.Plain);
-            if (question.How is { } how) writer.Write("      ", $"How: {how.In(units)}");
-            foreach (var matters in question.Matters.Take(2)) writer.Write("      ", $"Decides: {matters.In(units)}", Tone.Quiet);
-            var sure = question.Doubted is null ? "" : $"; \"{question.Id}=sure ...\" for a value outside what occurs";
-            writer.Write("      ", $"Answer with --set \"{question.Id}=...\"{sure}", Tone.Quiet);
-        }
+        foreach (var job in sharing.Alone) writer.Write("  ", $"{job.Job.Title}, by itself: {job.Labour.ToDisplay(units)}");
+        writer.Write("  ", PlanWords.Saving(sharing, units));
     }
 
     private static void Ready(Plan plan, UnitSystem units, ReportWriter writer)
@@ -84,7 +66,7 @@ public static class PlanText
     }
 
     private static void Item(PlanItem item, UnitSystem units, ReportWriter writer) =>
-        writer.Write("  - ", item.Text.In(units) + (item.IsSure ? "" : " (may be needed)"));
+        writer.Write("  - ", PlanWords.Item(item, units));
 
     private static void Choices(Plan plan, UnitSystem units, ReportWriter writer)
     {
@@ -115,7 +97,7 @@ public static class PlanText
             {
                 phase = step.Phase;
                 place = null;
-                writer.Heading(Title(step.Phase));
+                writer.Heading(PlanWords.Title(step.Phase));
             }
             if (step.Step.Operation.Place != place)
             {
@@ -128,23 +110,16 @@ public static class PlanText
 
     private static void Step(Plan plan, PlanStep step, OpenConditions open, UnitSystem units, ReportWriter writer)
     {
-        foreach (var wait in step.Waits)
-        {
-            var least = wait.Least is { } l ? $"at least {l.ToDisplay(units)}" : "";
-            var most = wait.Most is { } m ? $"at most {m.ToDisplay(units)}" : "";
-            var after = wait.AfterStep is { } id ? $" after step {plan.Steps.First(s => s.Id == id).Number}" : "";
-            writer.Write("      WAIT ", $"{string.Join(", ", new[] { least, most }.Where(t => t.Length > 0))}{after}: {wait.Text.In(units)}", Tone.Question);
-        }
+        foreach (var wait in step.Waits) writer.Write("      WAIT ", PlanWords.Wait(plan, wait, units), Tone.Question);
         foreach (var hold in step.Holds) writer.Write("      HOLD ", hold.Text.In(units), Tone.Question);
         foreach (var caution in step.Cautions.OrderByDescending(caution => caution.Signal)) AlertText.Caution(caution, units, writer, "      ");
         var hands = step.Step.Operation.Hands > 1 ? $"{step.Step.Operation.Hands} people, " : "";
         writer.WriteWithTail($" {step.Number,3}. ", step.Text.In(units), hands + step.Time.ToDisplay(units), Tone.Step);
-        open.Write(step, writer);
+        if (open.Of(step) is { } condition) writer.Write("      ", condition, Tone.Question);
         foreach (var detail in step.Detail) writer.Write("      - ", detail.In(units));
         foreach (var check in step.Checks)
         {
-            var verdict = check.Verdict switch { Truth.Yes => "known to be within", Truth.No => "known NOT to be within", _ => "measure it" };
-            writer.Write(check.During ? "      Watch: " : "      Check: ", $"{check.Text.In(units)} [{verdict}]", check.Verdict == Truth.No ? Tone.Hazard : Tone.Question);
+            writer.Write(check.During ? "      Watch: " : "      Check: ", $"{check.Text.In(units)} [{PlanWords.Verdict(check)}]", check.Verdict == Truth.No ? Tone.Hazard : Tone.Question);
         }
         // That it goes back on because it came off needs no line of its own.
         if (step.Because.FirstOrDefault(reason => reason.Record.Mechanism != Mechanism.Undo) is { } why)
@@ -181,14 +156,4 @@ public static class PlanText
         writer.Blank();
         writer.Write("", SafetyNote.Text, Tone.Quiet);
     }
-
-    private static string Title(Phase phase) => phase switch
-    {
-        Phase.Prepare => "Make ready",
-        Phase.Check => "Look and measure",
-        Phase.Apart => "Take apart",
-        Phase.Work => "Do the work",
-        Phase.Back => "Put back",
-        _ => "Prove it",
-    };
 }

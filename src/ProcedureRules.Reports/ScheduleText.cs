@@ -17,6 +17,7 @@ public static class ScheduleText
         ArgumentNullException.ThrowIfNull(schedule);
         var writer = new ReportWriter(Math.Max(40, width));
         Head(schedule, units, writer);
+        foreach (var caution in schedule.Plan.Cautions) AlertText.Caution(caution, units, writer, "");
         AlertText.Stops(schedule.Plan, units, writer);
         Unkept(schedule, units, writer);
         Preparations(schedule, units, writer);
@@ -30,7 +31,7 @@ public static class ScheduleText
     private static void Head(Schedule schedule, UnitSystem units, ReportWriter writer)
     {
         var shop = schedule.Shop;
-        writer.Write("", string.Join("; ", schedule.Plan.Situation.Jobs.Select(JobTitle.Of)), Tone.Heading);
+        writer.Write("", PlanWords.Jobs(schedule.Plan), Tone.Heading);
         writer.Write("", schedule.Plan.Situation.Title);
         writer.Write("", $"{shop.Title}: {shop.Technicians} {(shop.Technicians == 1 ? "technician" : "technicians")}.");
         if (schedule.Steps.Count == 0) return;
@@ -82,6 +83,7 @@ public static class ScheduleText
         var indent = new string(' ', lead.Length);
         foreach (var wait in step.Step.Waits) writer.Write($"{indent}WAIT ", $"{Bounds(schedule, step, wait, units)}: {wait.Text.In(units)}", Tone.Question);
         foreach (var hold in step.Step.Holds) writer.Write($"{indent}HOLD ", hold.Text.In(units), Tone.Question);
+        foreach (var caution in step.Step.Cautions.OrderByDescending(caution => caution.Signal)) AlertText.Caution(caution, units, writer, indent);
         if (Who(schedule, step) is { Length: > 0 } who) writer.WriteWithTail(lead, step.Step.Text.In(units), who, Tone.Step);
         else writer.Write(lead, step.Step.Text.In(units), Tone.Step);
         if (step.Step.Provisional.Count > 0) writer.Write(indent, "Only if a check says so.", Tone.Quiet);

@@ -15,6 +15,9 @@ public sealed record MutationOptions
     /// <summary>A file that keeps what was found, so that a later run goes on from there while packs and scenarios are the same; null: none.</summary>
     public string? ResultFile { get; init; }
 
+    /// <summary>Whether every mutant is planned at every moment that holds its rule, even where it is known what comes of it.</summary>
+    internal bool IsThorough { get; init; }
+
     /// <summary>Told how many of how many mutants are done; from any thread.</summary>
     public Action<int, int>? Progress { get; init; }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using ProcedureRules.Testing.Mutating;
 
 namespace ProcedureRules.Testing;
@@ -27,17 +28,24 @@ public sealed record MutationReport(IReadOnlyList<MutantResult> Mutants, IReadOn
         ArgumentNullException.ThrowIfNull(options);
         var stages = Stages.Of(cases, cancellation);
         if (stages.Failed.Count > 0) return new MutationReport([], stages.Failed);
-        var mutants = Chosen(MutantList.Of(engine.Rules), options);
+        var mutants = Chosen(MutantList.Of(engine), options);
         using var file = options.ResultFile is { } path ? new ResultFile(path, Mutating.ResultFile.MarkOf(engine, cases)) : null;
-        var (trial, results, done) = (new MutantTrial(engine.Rules, stages, cancellation), new MutantResult[mutants.Count], 0);
-        Parallel.For(0, mutants.Count, new ParallelOptions { CancellationToken = cancellation }, i =>
+        var (results, done) = (new MutantResult[mutants.Count], 0);
+        // The mutants of a rule share what is known of it, in an order that does not hang on threads.
+        var rules = Enumerable.Range(0, mutants.Count).GroupBy(i => (mutants[i].Pack, mutants[i].Rule)).Select(rule => rule.ToList()).ToList();
+        Parallel.ForEach(Partitioner.Create(rules, EnumerablePartitionerOptions.NoBuffering), new ParallelOptions { CancellationToken = cancellation }, rule =>
         {
-            var mutant = mutants[i];
-            var known = file?.Find(mutant.Id);
-            var result = known is var (outcome, by) ? MutantTrial.Result(mutant, outcome, by) : trial.Try(mutant);
-            if (known is null) file?.Add(result);
-            results[i] = result;
-            options.Progress?.Invoke(Interlocked.Increment(ref done), mutants.Count);
+            var (pack, name) = (mutants[rule[0]].Pack, mutants[rule[0]].Rule);
+            var trial = new RuleTrial(engine.Rules, stages.With(pack, name), options.IsThorough, cancellation);
+            foreach (var i in rule)
+            {
+                var mutant = mutants[i];
+                var known = file?.Find(mutant.Id);
+                results[i] = known is var (outcome, by) ? mutant.Result(outcome, by) : trial.Try(mutant);
+                if (known is null) file?.Add(results[i]);
+                else if (known.Value.By is { } noticed) trial.Prefer(noticed);
+                options.Progress?.Invoke(Interlocked.Increment(ref done), mutants.Count);
+            }
         });
         return new MutationReport([.. results.OrderBy(result => result.Span.File?.Path, StringComparer.Ordinal).ThenBy(result => result.Span.Offset).ThenBy(result => result.Id, StringComparer.Ordinal)], []);
     }

@@ -20,7 +20,6 @@ public sealed class ProcedureSession
 {
     private readonly InferenceSession _inference;
     private readonly SessionStatements _said;
-    private readonly List<string> _chosen = [];
 
     private ProcedureSession(InferenceSession inference, Situation sheet, BeliefState beliefs)
     {
@@ -39,7 +38,9 @@ public sealed class ProcedureSession
     internal static ProcedureSession? Start(RuleBase rules, Situation situation, DiagnosticBag diagnostics)
     {
         var inference = new InferenceSession(rules);
-        return Infer(inference, situation, diagnostics) is { } beliefs ? new ProcedureSession(inference, situation, beliefs) : null;
+        if (Infer(inference, situation, diagnostics) is not { } beliefs) return null;
+        foreach (var way in situation.Ways) beliefs = beliefs.With(ChoiceReader.OfOrder(way, beliefs.Network, diagnostics));
+        return diagnostics.HasErrors ? null : new ProcedureSession(inference, situation, beliefs);
     }
 
     /// <summary>States a fact, a relation or a part in words: <c>oil_pan.drop_available=2 in</c>. Replaces what was said of it before.</summary>
@@ -76,18 +77,21 @@ public sealed class ProcedureSession
     {
         ArgumentNullException.ThrowIfNull(way);
         var diagnostics = new DiagnosticBag();
-        var taken = ChoiceReader.Read(way, Beliefs.Network, diagnostics);
+        if (ChoiceReader.Read(way, diagnostics) is not { } fix) return diagnostics.Ordered();
+        var taken = ChoiceReader.Find(fix, Beliefs.Network, diagnostics);
         if (taken.Count == 0) return diagnostics.Ordered();
-        _chosen.Add(way);
+        _said.Fix(fix);
+        Situation = _said.Now;
         Beliefs = Beliefs.With(taken);
         return diagnostics.Ordered();
     }
 
-    /// <summary>Leaves every choice to the planner again.</summary>
+    /// <summary>Leaves every choice to the planner again, those that the work order fixes too.</summary>
     public void LeaveChoices()
     {
-        Beliefs = Beliefs.With([.. _chosen.SelectMany(way => ChoiceReader.Read(way, Beliefs.Network, new DiagnosticBag())).OfType<Supposition.Takes>().Select(taken => taken with { Option = null })]);
-        _chosen.Clear();
+        Beliefs = Beliefs.With([.. Fixed(Beliefs.Network).Select(taken => taken with { Option = null })]);
+        _said.LeaveWays();
+        Situation = _said.Now;
     }
 
     /// <summary>
@@ -103,6 +107,20 @@ public sealed class ProcedureSession
 
     /// <summary>The plan from the states now to the end of the jobs.</summary>
     public PlanResult Plan(CancellationToken cancellation = default) => Planner.Plan(Beliefs, cancellation);
+
+    /// <summary>The open questions of a plan of this session, the first to ask first, with what hangs on each.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="withAnswers">Whether each answer is planned, too: that takes about as long as so many plans.</param>
+    /// <param name="cancellation">Ends planning early.</param>
+    public IReadOnlyList<QuestionOutlook> Outlook(Plan plan, bool withAnswers = false, CancellationToken cancellation = default)
+    {
+        var ranked = QuestionOutlook.Rank(plan, Beliefs);
+        return withAnswers ? [.. ranked.Select(outlook => outlook.WithAnswers(plan, Beliefs, cancellation))] : ranked;
+    }
+
+    /// <summary>The work order with the ways that are fixed now, as YAML.</summary>
+    /// <param name="vehicle">The path of the vehicle sheet, from where the order is to be.</param>
+    public string ToOrder(string vehicle) => SheetWriter.WriteWorkOrder(Situation, string.Join("; ", Situation.Jobs.Select(job => job.Title)), vehicle);
 
     /// <summary>The vehicle sheet with everything that is stated now, each with its source, as YAML; reading it gives the same statements.</summary>
     /// <param name="units">The units of figures.</param>
@@ -120,7 +138,7 @@ public sealed class ProcedureSession
 
         Plan? Alone(JobRequest job) =>
             Infer(new InferenceSession(Beliefs.Network.Result.Rules), Situation with { Jobs = [job] }, new DiagnosticBag()) is { } beliefs
-                ? Planner.Plan(Chosen(beliefs), cancellation).Plan
+                ? Planner.Plan(beliefs.With(Fixed(beliefs.Network)), cancellation).Plan
                 : null;
     }
 
@@ -164,9 +182,8 @@ public sealed class ProcedureSession
     private BeliefState? Believe(Situation next, InferenceSession inference, DiagnosticBag diagnostics) =>
         SituationChanges.Between(Situation, next) is { } changes && changes.All(Beliefs.Network.Covers)
             ? Beliefs.With(changes)
-            : Infer(inference, next, diagnostics) is { } beliefs ? Chosen(beliefs) : null;
+            : Infer(inference, next, diagnostics) is { } beliefs ? beliefs.With(Fixed(beliefs.Network)) : null;
 
     // In another network a choice that no longer comes up is not missed.
-    private BeliefState Chosen(BeliefState beliefs) =>
-        _chosen.Count == 0 ? beliefs : beliefs.With([.. _chosen.SelectMany(way => ChoiceReader.Read(way, beliefs.Network, new DiagnosticBag()))]);
+    private List<Supposition.Takes> Fixed(BeliefNetwork network) => [.. Situation.Ways.SelectMany(way => ChoiceReader.Find(way, network, new DiagnosticBag()))];
 }

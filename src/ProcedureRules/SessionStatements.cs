@@ -76,6 +76,12 @@ internal sealed class SessionStatements
     /// <summary>A step was done.</summary>
     public void Finish(Step step) => Add(null, situation => situation with { Done = [.. situation.Done, new DoneWork(step.Operation, step.Part)] });
 
+    /// <summary>A way is fixed; another fixed for the same choice is not any more.</summary>
+    public void Fix(FixedWay way) => Add(null, situation => situation with { Ways = [.. situation.Ways.Where(other => other.Choice != way.Choice), way] });
+
+    /// <summary>No way is fixed any more.</summary>
+    public void LeaveWays() => Add(null, situation => situation with { Ways = [] });
+
     /// <summary>Takes back what was said of a fact.</summary>
     public void TakeBack(FactKey fact)
     {

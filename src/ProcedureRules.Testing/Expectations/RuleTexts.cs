@@ -24,8 +24,8 @@ internal sealed class RuleTexts(RuleBase rules)
             || texts.Exists(text => text.Contains('{', StringComparison.Ordinal) && CanRender(text, words));
     }
 
-    // Walks words and text side by side; a brace may stand for anything, but not for most of the words.
-    private static bool CanRender(string text, string words)
+    /// <summary>Whether a text may come to have the words once its braces are filled in; a brace may stand for anything, but not for most of them.</summary>
+    internal static bool CanRender(string text, string words)
     {
         var tokens = Tokens(text);
         var cost = new int[tokens.Count + 1];

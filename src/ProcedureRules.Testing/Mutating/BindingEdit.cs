@@ -1,6 +1,5 @@
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
-using ProcedureRules.Testing.Expectations;
 
 namespace ProcedureRules.Testing.Mutating;
 
@@ -10,6 +9,4 @@ internal sealed class BindingEdit(IReadOnlyList<(CompiledRule Old, CompiledRule 
     public override RuleBase? Inferring(RuleBase all) => RuleCopies.With(all, rules);
 
     public override Record Apply(Record record) => record;
-
-    public override bool CanShow(Record record, Stage stage) => true;
 }

@@ -6,7 +6,7 @@ namespace ProcedureRules.Testing.Mutating;
 /// <summary>Other conclusions in the place of one: an order swapped, a signal word weakened, a figure moved, the unknown taken otherwise.</summary>
 internal static class ConclusionVariants
 {
-    public static IEnumerable<(string Change, string Due, Conclusion Other)> Of(Conclusion conclusion)
+    public static IEnumerable<(string Change, string Due, Conclusion Other)> Of(Conclusion conclusion, bool saysOfUnknown)
     {
         switch (conclusion)
         {
@@ -19,7 +19,7 @@ internal static class ConclusionVariants
         }
 
         foreach (var (figure, moved, other) in Figures(conclusion)) yield return ($"{figure} becomes {moved}", $"a case that tells {figure} from {moved}", other);
-        if (conclusion is Conclusion.OneOf or Conclusion.Know or Conclusion.Figure or Conclusion.Waypoints) yield break;
+        if (!saysOfUnknown || conclusion is Conclusion.OneOf or Conclusion.Know or Conclusion.Figure or Conclusion.Waypoints) yield break;
         var unknown = conclusion.IfUnknown == IfUnknown.Hold ? IfUnknown.Do : IfUnknown.Hold;
         yield return ($"if_unknown: {Word(conclusion.IfUnknown)} becomes {Word(unknown)}", "a case in which a condition of the rule is not known", conclusion with { IfUnknown = unknown });
     }

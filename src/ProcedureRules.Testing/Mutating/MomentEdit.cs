@@ -1,5 +1,4 @@
 using ProcedureRules.Inference;
-using ProcedureRules.Testing.Expectations;
 
 namespace ProcedureRules.Testing.Mutating;
 
@@ -14,6 +13,4 @@ internal sealed class MomentEdit(int index, bool isNegated) : RuleEdit
         else moments.RemoveAt(index);
         return With(record, moments: moments);
     }
-
-    public override bool CanShow(Record record, Stage stage) => record.Moments.Count > index && IsPossible(record, stage.Outcome.Beliefs);
 }

@@ -10,4 +10,9 @@ namespace ProcedureRules.Testing.Mutating;
 /// <param name="Change">What is changed.</param>
 /// <param name="Due">The scenario that would notice.</param>
 /// <param name="Edit">The change.</param>
-internal sealed record Mutant(string Id, string Pack, string Rule, SourceSpan Span, string Change, string Due, RuleEdit Edit);
+internal sealed record Mutant(string Id, string Pack, string Rule, SourceSpan Span, string Change, string Due, RuleEdit Edit)
+{
+    /// <summary>What came of it.</summary>
+    public MutantResult Result(MutantOutcome outcome, string? by) => new(Id, Pack, Rule, Span, Change, Due, outcome, by);
+}
+

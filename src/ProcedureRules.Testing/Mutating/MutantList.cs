@@ -1,6 +1,7 @@
 using System.Globalization;
 using ProcedureRules.Diagnostics;
 using ProcedureRules.Language;
+using ProcedureRules.Packs;
 
 namespace ProcedureRules.Testing.Mutating;
 
@@ -11,15 +12,25 @@ internal sealed class MutantList
     private readonly Dictionary<string, int> _ids = new(StringComparer.Ordinal);
     private IReadOnlyList<CompiledRule> _group = [];
 
-    private MutantList()
+    // Where packs write what is done with the unknown: what is left to the keyword's own default is no decision of the rule.
+    private readonly HashSet<(string Pack, string Rule)> _rulesThatSay;
+    private readonly HashSet<SourceSpan> _conclusionsThatSay;
+
+    private MutantList(PackSet written)
     {
+        _rulesThatSay = [.. written.Rules.Where(rule => rule.IfUnknown != IfUnknown.Default).Select(rule => (rule.Pack, rule.Name))];
+        _conclusionsThatSay =
+        [
+            .. written.Rules.SelectMany(rule => rule.Then.Concat(rule.Then.SelectMany(conclusion => conclusion.Options).SelectMany(option => option.Then)))
+                .Where(conclusion => conclusion.IfUnknown != IfUnknown.Default).Select(conclusion => (conclusion.Target ?? conclusion.Text)?.Span ?? conclusion.Span),
+        ];
     }
 
     /// <summary>The mutants of all rules; the same ones in the same order for the same packs.</summary>
-    public static IReadOnlyList<Mutant> Of(RuleBase rules)
+    public static IReadOnlyList<Mutant> Of(ProcedureEngine engine)
     {
-        var list = new MutantList();
-        foreach (var group in rules.Rules.GroupBy(rule => (rule.Pack, rule.Title)))
+        var list = new MutantList(engine.Written);
+        foreach (var group in engine.Rules.Rules.GroupBy(rule => (rule.Pack, rule.Title)))
         {
             list._group = [.. group];
             list.AddConditions();
@@ -71,7 +82,7 @@ internal sealed class MutantList
         if (!IsMeant(conclusion)) return;
         var text = Written(conclusion.Span);
         Add(conclusion.Span, $"drop the conclusion '{text}'", "a case in which the rule fires, that expects it", new ConclusionEdit(conclusion, null));
-        foreach (var (change, due, other) in ConclusionVariants.Of(conclusion)) Add(conclusion.Span, change, due, new ConclusionEdit(conclusion, other));
+        foreach (var (change, due, other) in ConclusionVariants.Of(conclusion, SaysOfUnknown(conclusion))) Add(conclusion.Span, change, due, new ConclusionEdit(conclusion, other));
         if (conclusion is not Conclusion.OneOf choice) return;
         foreach (var option in choice.Options)
         {
@@ -79,6 +90,8 @@ internal sealed class MutantList
             foreach (var then in option.Then) Add(then);
         }
     }
+
+    private bool SaysOfUnknown(Conclusion conclusion) => _rulesThatSay.Contains((_group[0].Pack, _group[0].Title)) || _conclusionsThatSay.Contains(conclusion.Span);
 
     // What operations list for a step beside its needs and figures is a list, no rule: nobody proves it line by line.
     private bool IsMeant(Conclusion conclusion) => !_group[0].Title.StartsWith("operation ", StringComparison.Ordinal) || conclusion is Conclusion.Need or Conclusion.Figure;

@@ -1,7 +1,5 @@
-using ProcedureRules.Beliefs;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
-using ProcedureRules.Testing.Expectations;
 
 namespace ProcedureRules.Testing.Mutating;
 
@@ -14,9 +12,6 @@ internal abstract class RuleEdit
     /// <summary>The record as the changed rule would have made it; the same one where the change does not concern it.</summary>
     public abstract Record Apply(Record record);
 
-    /// <summary>Whether the change can come through at all where a record of the rule stands: a quick look that never says no wrongly.</summary>
-    public abstract bool CanShow(Record record, Stage stage);
-
     /// <summary>The same record with something else in it.</summary>
     protected static Record With(Record record, IReadOnlyList<Test>? tests = null, IReadOnlyList<GroundState>? moments = null, IReadOnlyList<Effect>? effects = null) => new()
     {
@@ -28,12 +23,4 @@ internal abstract class RuleEdit
         Moments = moments ?? record.Moments,
         Effects = effects ?? record.Effects,
     };
-
-    /// <summary>Whether anything of a record is so much as possible.</summary>
-    protected static bool IsPossible(Record record, BeliefState beliefs)
-    {
-        for (var effect = 0; effect < record.Effects.Count; effect++)
-            if (beliefs.Available(record, effect) > Assurance.No) return true;
-        return false;
-    }
 }

@@ -8,6 +8,9 @@ namespace ProcedureRules.Testing.Mutating;
 /// <param name="Of">The records of the rule, by their places among all records of the moment.</param>
 internal sealed record StagedRule(ScenarioCase Case, Stage Stage, IReadOnlyList<int> Of)
 {
+    /// <summary>What the moment's expectations are about; the rules of a moment share it.</summary>
+    public required Lazy<Concern> Concern { get; init; }
+
     /// <summary>How many records the moment has: how long it takes to plan.</summary>
     public int Records => Stage.Outcome.Beliefs.Network.Records.Count;
 }

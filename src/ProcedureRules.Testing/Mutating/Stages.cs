@@ -24,21 +24,21 @@ internal sealed class Stages
         var all = new Stages([.. runs.Select(run => run.Result).Where(result => !result.Passed)]);
         for (var i = 0; i < cases.Count; i++)
             foreach (var stage in runs[i].Stages.Where(stage => stage.Judging.Count > 0)) all.Add(cases[i], stage);
-        // What is planned soonest is asked first.
-        foreach (var staged in all._byRule.Values) staged.Sort((a, b) => a.Records.CompareTo(b.Records) is not 0 and var order ? order : string.CompareOrdinal(a.Case.Name, b.Case.Name));
         return all;
     }
 
-    /// <summary>The moments at which a rule has matched.</summary>
-    public IReadOnlyList<StagedRule> With(string pack, string rule) => _byRule.GetValueOrDefault((pack, rule)) ?? [];
+    /// <summary>The moments at which a rule has matched: who expects what it says first, then what is planned soonest.</summary>
+    public IReadOnlyList<StagedRule> With(string pack, string rule) =>
+        [.. (_byRule.GetValueOrDefault((pack, rule)) ?? []).OrderByDescending(Relevance.Of).ThenBy(staged => staged.Records).ThenBy(staged => staged.Case.Name, StringComparer.Ordinal)];
 
     private void Add(ScenarioCase of, Stage stage)
     {
+        var concern = new Lazy<Concern>(() => new Concern(stage));
         var records = stage.Outcome.Beliefs.Network.Records;
         foreach (var group in Enumerable.Range(0, records.Count).Where(i => records[i].Rule is not null).GroupBy(i => (records[i].Rule!.Pack, records[i].Rule!.Title)))
         {
             if (!_byRule.TryGetValue(group.Key, out var staged)) _byRule[group.Key] = staged = [];
-            staged.Add(new StagedRule(of, stage, [.. group]));
+            staged.Add(new StagedRule(of, stage, [.. group]) { Concern = concern });
         }
     }
 }

@@ -1,6 +1,7 @@
 using ProcedureRules.Beliefs;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
+using ProcedureRules.Plans;
 using ProcedureRules.Quantities;
 
 namespace ProcedureRules.Asking;
@@ -16,12 +17,26 @@ internal sealed class FindingWork(BeliefState beliefs)
     /// <summary>The labour, and the steps that come before the finding itself.</summary>
     public (Quantity Labour, IReadOnlyList<Step> Before) Of(Reading reading)
     {
-        var nothing = Quantity.Point(0, Dimension.Duration);
-        if (reading is not Reading.OfFact { Key: var key } || key.Fact.FindOperation is not { } name) return (nothing, []);
-        if (!beliefs.Network.Result.Rules.Vocabulary.Operations.TryGetValue(name, out var operation)) return (nothing, []);
+        var steps = Steps(reading);
+        return (steps.Aggregate(Quantity.Point(0, Dimension.Duration), (sum, step) => sum + step.Operation.Time), [.. steps.SkipLast(1)]);
+    }
+
+    /// <summary>The tools that it takes.</summary>
+    public IReadOnlyList<Wording> Tools(Reading reading) =>
+    [
+        .. (from step in Steps(reading)
+            from source in beliefs.Network.RecordsAbout(step)
+            where source.Effect.Conclusion is Conclusion.Tool { Step: >= 0 } tool && source.Record.Binding.Step(tool.Step).Equals(step)
+                && beliefs.Given(source.Record, source.Index, step) > Assurance.No
+            select new Wording(((Conclusion.Tool)source.Effect.Conclusion!).Text, beliefs, source.Record.Binding)).DistinctBy(tool => tool.ToString()),
+    ];
+
+    private List<Step> Steps(Reading reading)
+    {
         var steps = new List<Step>();
-        Add(new Step(operation, key.Part), steps, []);
-        return (steps.Aggregate(nothing, (sum, step) => sum + step.Operation.Time), [.. steps.SkipLast(1)]);
+        if (reading is Reading.OfFact { Key: var key } && key.Fact.FindOperation is { } name
+            && beliefs.Network.Result.Rules.Vocabulary.Operations.TryGetValue(name, out var operation)) Add(new Step(operation, key.Part), steps, []);
+        return steps;
     }
 
     private void Add(Step step, List<Step> steps, HashSet<Step> seen)

@@ -19,11 +19,18 @@ internal sealed class Inquiry(Reading about)
     /// <summary>The steps it decides on.</summary>
     public HashSet<Step> Steps { get; } = [];
 
+    /// <summary>Whether something hangs on it that no condition of a rule says.</summary>
+    public bool StandsAlone { get; private set; }
+
+    /// <summary>What is asked before it, since the answer may make it needless.</summary>
+    public IReadOnlyList<Reading> After { get; set; } = [];
+
     /// <summary>Adds what hangs on it; what is told of one subject counts once.</summary>
-    public void Add(Urgency urgency, Wording matter, object subject, Step? step)
+    public void Add(Urgency urgency, Wording matter, object subject, Step? step, bool isCondition)
     {
         if (urgency < Urgency) Urgency = urgency;
         if (step is not null) Steps.Add(step);
         if (_told.Add(subject)) _matters.Add(matter);
+        StandsAlone |= !isCondition;
     }
 }

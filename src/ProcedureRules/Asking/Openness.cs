@@ -9,8 +9,6 @@ namespace ProcedureRules.Asking;
 /// <summary>Which keys are not known, and whom to ask instead of a fact that only rules set.</summary>
 internal sealed class Openness(BeliefState beliefs)
 {
-    private readonly Setters _setters = new(beliefs);
-
     /// <summary>The unknown keys behind some readings that somebody can answer.</summary>
     public IReadOnlyList<Reading> Behind(IEnumerable<Reading> readings)
     {
@@ -27,6 +25,16 @@ internal sealed class Openness(BeliefState beliefs)
         if (value.Type.IsQuantity) return value.Quantity.IsPoint;
         return value.Type.IsText ? !string.IsNullOrEmpty(value.Text) : System.Numerics.BitOperations.PopCount(value.Words) == 1;
     }
+
+    /// <summary>The unknown keys that possible records read together, themselves or through what sets a fact that they read.</summary>
+    public IReadOnlyList<IReadOnlySet<Reading>> ReadTogether() =>
+    [
+        .. from record in beliefs.Network.Records
+           where Enumerable.Range(0, record.Effects.Count).Any(i => beliefs.Available(record, i) > Assurance.No)
+           let open = Behind(beliefs.Network.ReadingsOf(record)).ToHashSet()
+           where open.Count > 1
+           select open,
+    ];
 
     private void Walk(Reading reading, HashSet<Reading> seen, List<Reading> found)
     {
@@ -51,7 +59,7 @@ internal sealed class Openness(BeliefState beliefs)
 
     private void Walk(FactKey key, HashSet<Reading> seen, List<Reading> found)
     {
-        foreach (var setter in _setters.Of(key))
+        foreach (var setter in beliefs.SettersOf(key))
             foreach (var reading in beliefs.Network.ReadingsOf(setter)) Walk(reading, seen, found);
     }
 }

@@ -18,13 +18,40 @@ internal static class Outcomes
         Of(beliefs, about, about is Reading.OfFact { Key: var key } ? beliefs.Fact(key.Part, key.Fact) : default);
 
     /// <summary>
+    /// Answers that leave out none of those that what is known leaves open, so that what holds under each of them holds whatever the answer; of a
+    /// figure the stretches between its thresholds, each as a whole, and the thresholds themselves. Nothing where they are too many.
+    /// </summary>
+    public static IReadOnlyList<Supposition> All(BeliefState beliefs, Reading about)
+    {
+        if (about is not Reading.OfFact { Key: var key }) return [.. Of(beliefs, about)];
+        var now = beliefs.Fact(key.Part, key.Fact);
+        if (now.Type.IsText || (now.Type.IsWords && System.Numerics.BitOperations.PopCount(now.Words) > MostWords)) return [];
+        var values = now.Type.IsQuantity ? Whole(beliefs, key, now.Quantity).Select(stretch => Value.Of(now.Type, stretch)) : Values(beliefs, key, now);
+        return [.. values.Select(value => new Supposition.Observed(key, [new Observation(key, value, Source.Measured)]))];
+    }
+
+    // Between two thresholds, without them: what is too near to one to be told apart counts as it.
+    private static IEnumerable<Quantity> Whole(BeliefState beliefs, FactKey key, Quantity now)
+    {
+        var cuts = Cuts(beliefs, key, now);
+        for (var i = 0; i < cuts.Count; i++)
+        {
+            if (double.IsFinite(cuts[i])) yield return Quantity.Point(cuts[i], now.Dimension);
+            if (i + 1 == cuts.Count) break;
+            var low = double.IsFinite(cuts[i]) ? Quantity.NextApart(cuts[i], now.Dimension, isAbove: true) : cuts[i];
+            var high = double.IsFinite(cuts[i + 1]) ? Quantity.NextApart(cuts[i + 1], now.Dimension, isAbove: false) : cuts[i + 1];
+            if (low <= high) yield return Quantity.Between(low, high, now.Dimension);
+        }
+    }
+
+    /// <summary>
     /// The answers that what is known leaves open, in words. A figure that is compared with nothing fixed has no stretches that surely come to
     /// the same: some figures of it stand for the rest.
     /// </summary>
     public static IEnumerable<(Supposition Answer, Wording Text)> Sampled(BeliefState beliefs, Reading about)
     {
         if (about is Reading.OfFact { Key: var key } && beliefs.Fact(key.Part, key.Fact) is { Type.IsQuantity: true, Quantity: { IsBounded: true, IsPoint: false } open }
-            && Cuts(beliefs, key, open).Count == 2)
+            && HasNoThresholds(beliefs, about))
         {
             return from share in Samples
                    let figure = Quantity.Point(open.Low + (share * (open.High - open.Low)), open.Dimension)
@@ -35,6 +62,10 @@ internal static class Outcomes
 
         return Of(beliefs, about).Select(answer => (answer, Text(beliefs, about, answer)));
     }
+
+    /// <summary>Whether a figure is compared with nothing fixed.</summary>
+    public static bool HasNoThresholds(BeliefState beliefs, Reading about) =>
+        about is Reading.OfFact { Key: var key } && beliefs.Fact(key.Part, key.Fact) is { Type.IsQuantity: true, Quantity: var open } && Cuts(beliefs, key, open).Count == 2;
 
     /// <summary>Every answer there is, whatever is known.</summary>
     public static IEnumerable<Supposition> OfAny(BeliefState beliefs, Reading about) =>

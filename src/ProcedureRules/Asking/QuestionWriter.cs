@@ -36,12 +36,18 @@ internal static class QuestionWriter
     /// <summary>The question of an inquiry.</summary>
     public static PlanQuestion Write(BeliefState beliefs, Inquiry inquiry, IReadOnlyList<Occurrence> occurrences)
     {
-        var check = CheckFor(beliefs, inquiry.About);
-        var at = check is null ? null : occurrences.FirstOrDefault(occurrence => occurrence.Work.Step.Equals(check))?.Id;
+        var at = At(beliefs, inquiry.About, occurrences);
         var (text, how) = Put(beliefs, inquiry.About);
-        return new PlanQuestion(IdOf(inquiry.About), inquiry.About, text, how, at, inquiry.Matters, Assumed(beliefs, inquiry.About),
-            inquiry.Urgency == Urgency.Safety, Doubted(beliefs, inquiry.About));
+        return new PlanQuestion(IdOf(inquiry.About), inquiry.About, text, how, at, [.. inquiry.Matters.DistinctBy(matter => matter.ToString())], Assumed(beliefs, inquiry.About),
+            inquiry.Urgency == Urgency.Safety, Doubted(beliefs, inquiry.About))
+        {
+            After = [.. inquiry.After.Select(IdOf).Order(StringComparer.Ordinal)],
+        };
     }
+
+    /// <summary>The id of the step of a plan that finds a key out; null where none does.</summary>
+    public static string? At(BeliefState beliefs, Reading about, IReadOnlyList<Occurrence> occurrences) =>
+        CheckFor(beliefs, about) is { } check ? occurrences.FirstOrDefault(occurrence => occurrence.Work.Step.Equals(check))?.Id : null;
 
     /// <summary>The question about a key, and how to find out.</summary>
     public static (Wording Text, Wording? How) Put(BeliefState beliefs, Reading reading) => reading switch

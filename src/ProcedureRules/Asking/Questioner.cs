@@ -20,23 +20,21 @@ internal sealed class Questioner
     private readonly Settling _settling;
     private readonly Dictionary<Reading, Inquiry> _inquiries = [];
 
-    private Questioner(BeliefState beliefs, Func<Record, bool> counts)
+    private Questioner(BeliefState beliefs, Settling settling, Func<Record, bool> counts)
     {
-        (_beliefs, _counts) = (beliefs, counts);
+        (_beliefs, _settling, _counts) = (beliefs, settling, counts);
         _openness = new Openness(beliefs);
-        _settling = new Settling(beliefs);
     }
 
     /// <summary>What is asked for the steps of a plan and its choices.</summary>
-    public static IReadOnlyList<Inquiry> Ask(BeliefState beliefs, IReadOnlyList<Step> steps, ChoiceBook book, IReadOnlyList<RecordEffect> held) =>
-        Ask(new Questioner(beliefs, new Together(steps).Has), steps, book, held);
+    public static IReadOnlyList<Inquiry> Ask(BeliefState beliefs, Settling settling, IReadOnlyList<Step> steps, ChoiceBook book, IReadOnlyList<RecordEffect> held) =>
+        Ask(new Questioner(beliefs, settling, new Together(steps).Has), steps, book, held);
 
     /// <summary>What is asked before it is settled which steps come in with the moments of a plan.</summary>
-    public static IReadOnlyList<Inquiry> AskBefore(BeliefState beliefs, IEnumerable<Step> steps, ChoiceBook book, IReadOnlyList<RecordEffect> held)
+    public static IReadOnlyList<Inquiry> AskBefore(BeliefState beliefs, Settling settling, IEnumerable<Step> steps, ChoiceBook book, IReadOnlyList<RecordEffect> held)
     {
         var listed = steps.ToList();
-        var together = new Together(listed);
-        return Ask(new Questioner(beliefs, record => together.Has(record) || beliefs.Purposes.Serve(record)), listed, book, held);
+        return Ask(new Questioner(beliefs, settling, Together.OrServing(beliefs, listed)), listed, book, held);
     }
 
     private static IReadOnlyList<Inquiry> Ask(Questioner questioner, IEnumerable<Step> steps, ChoiceBook book, IReadOnlyList<RecordEffect> held)
@@ -69,10 +67,10 @@ internal sealed class Questioner
                     AskFigure(new FactKey(record.Binding.Part(figure.Slot), figure.Fact), step, new Wording(units => $"a figure for: {name.In(units)}"), (1, step));
                     continue;
                 case Conclusion.Wait wait when IsAbout(record, wait.Until, step):
-                    Add(Reads(wait, record), Urgency.Other, new Wording(units => $"how long to wait before: {name.In(units)}"), (3, step), step);
+                    Add(Reads(wait, record), Urgency.Other, new Wording(units => $"how long to wait before: {name.In(units)}"), (3, step), step, isCondition: false);
                     break;
                 case Conclusion.Check check when IsAbout(record, check.Step, step) && check.Limits.Evaluate(_beliefs, record.Binding) == Truth.Unknown:
-                    Add(check.Limits.Reads(record.Binding, _beliefs.PartsOf), Urgency.Other, new Wording(units => $"a check at: {name.In(units)}"), (2, step), step);
+                    Add(check.Limits.Reads(record.Binding, _beliefs.PartsOf), Urgency.Other, new Wording(units => $"a check at: {name.In(units)}"), (2, step), step, isCondition: false);
                     break;
             }
             var unknown = UnknownReads(record);
@@ -108,7 +106,7 @@ internal sealed class Questioner
 
     private void AskOfChoices(ChoiceBook book)
     {
-        var prohibitions = Prohibitions.Under(_beliefs);
+        var prohibitions = new Prohibitions(_beliefs);
         foreach (var key in book.Keys)
         {
             var open = new Atom.Open(key);
@@ -119,7 +117,7 @@ internal sealed class Questioner
             {
                 if (option.Option?.If is not { } condition || condition.Evaluate(_beliefs, rule.Binding) != Truth.Unknown) continue;
                 var text = new Wording(option.Option.Text, _beliefs, rule.Binding);
-                Add(condition.Reads(rule.Binding, _beliefs.PartsOf), Urgency.Work, new Wording(units => $"whether this way is open: {text.In(units)}"), option, null);
+                Add(condition.Reads(rule.Binding, _beliefs.PartsOf), Urgency.Work, new Wording(units => $"whether this way is open: {text.In(units)}"), option, null, isCondition: false);
             }
             foreach (var (_, readings) in _settling.Of(open))
                 Add(readings, Urgency.Work, new Wording($"whether this comes up: {Words.Choice(key)}"), key, null);
@@ -173,7 +171,7 @@ internal sealed class Questioner
     private void AskOfDoubts()
     {
         foreach (var doubt in _beliefs.Network.Result.Situation.Doubts)
-            Note(new Reading.OfFact(doubt.Fact), Urgency.Safety, new Wording("what was stated is outside what occurs"), doubt, null);
+            Note(new Reading.OfFact(doubt.Fact), Urgency.Safety, new Wording("what was stated is outside what occurs"), doubt, null, isCondition: false);
     }
 
     // Estimates and assumptions are asked again: a figure is not tightened to a guess.
@@ -181,8 +179,8 @@ internal sealed class Questioner
     {
         if (_beliefs.SourceOf(key) >= Source.Stated) return;
         var reading = new Reading.OfFact(key);
-        if (key.Fact.IsDerived) Add([reading], Urgency.Figure, matter, subject, step);
-        else Note(reading, Urgency.Figure, matter, subject, step);
+        if (key.Fact.IsDerived) Add([reading], Urgency.Figure, matter, subject, step, isCondition: false);
+        else Note(reading, Urgency.Figure, matter, subject, step, isCondition: false);
     }
 
     private List<Reading> UnknownReads(Record record)
@@ -193,15 +191,15 @@ internal sealed class Questioner
         return reads;
     }
 
-    private void Add(IEnumerable<Reading> readings, Urgency urgency, Wording matter, object subject, Step? step)
+    private void Add(IEnumerable<Reading> readings, Urgency urgency, Wording matter, object subject, Step? step, bool isCondition = true)
     {
-        foreach (var reading in _openness.Behind(readings)) Note(reading, urgency, matter, subject, step);
+        foreach (var reading in _openness.Behind(readings)) Note(reading, urgency, matter, subject, step, isCondition);
     }
 
-    private void Note(Reading reading, Urgency urgency, Wording matter, object subject, Step? step)
+    private void Note(Reading reading, Urgency urgency, Wording matter, object subject, Step? step, bool isCondition)
     {
         if (!_inquiries.TryGetValue(reading, out var inquiry)) _inquiries[reading] = inquiry = new Inquiry(reading);
-        inquiry.Add(urgency, matter, subject, step);
+        inquiry.Add(urgency, matter, subject, step, isCondition);
     }
 
     private static bool IsAbout(Record record, int slot, Step step) => slot >= 0 && record.Binding.Step(slot).Equals(step);

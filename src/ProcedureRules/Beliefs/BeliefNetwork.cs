@@ -73,6 +73,15 @@ public sealed class BeliefNetwork
     /// <summary>The effects attached to a step: its needs, cautions, checks, tools, order, waits.</summary>
     public IReadOnlyList<RecordEffect> RecordsAbout(Step step) => _effects.About(step);
 
+    /// <summary>The effects that set a fact, or demand something of it.</summary>
+    internal IReadOnlyList<RecordEffect> Setting(FactKey key) => _effects.Setting(key);
+
+    /// <summary>The effects that forbid a step.</summary>
+    internal IReadOnlyList<RecordEffect> Forbidding(Step step) => _effects.Forbidding(step);
+
+    /// <summary>The effects that forbid states of a part.</summary>
+    internal IReadOnlyList<RecordEffect> ForbiddingStatesOf(Part part) => _effects.ForbiddingStatesOf(part);
+
     /// <summary>The records that a key matters to: read by a test, a value, limits or a figure, or premised.</summary>
     public IReadOnlyList<Record> Readers(Reading reading) => _readings.Value.ReadersOf(reading);
 

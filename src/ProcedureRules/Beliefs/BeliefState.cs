@@ -116,8 +116,11 @@ public sealed class BeliefState : IBeliefs
         return state;
     }
 
-    /// <summary>Whether every atom and record surely stands as it does under other beliefs on this network.</summary>
-    internal bool StandsAs(BeliefState other) => _labels.Atoms.IsSharedWith(other._labels.Atoms) && _labels.Records.IsSharedWith(other._labels.Records);
+    /// <summary>The atoms that stand otherwise than under other beliefs on this network.</summary>
+    internal IEnumerable<Atom> AtomsUnlike(BeliefState other) => _labels.Atoms.DifferencesFrom(other._labels.Atoms).Select(index => _nodes.Atoms[index]);
+
+    /// <summary>The records that stand otherwise than under other beliefs on this network.</summary>
+    internal IEnumerable<Record> RecordsUnlike(BeliefState other) => _labels.Records.DifferencesFrom(other._labels.Records).Select(index => _nodes.Records[index]);
 
     /// <summary>What has a purpose besides answering questions.</summary>
     internal Purposes Purposes => field ??= PurposesWith(null);
@@ -125,11 +128,24 @@ public sealed class BeliefState : IBeliefs
     /// <summary>What has a purpose where one step is done that only finds something out.</summary>
     internal Purposes PurposesWith(Step? check) => new(Network.Graph, _labels, check);
 
+    /// <summary>What sets a fact that only rules set, or demands something of one: the records that possibly do.</summary>
+    internal IEnumerable<Record> SettersOf(FactKey key)
+    {
+        foreach (var effect in Network.Setting(key))
+            if (Available(effect.Record, effect.Index) > Assurance.No) yield return effect.Record;
+    }
+
     /// <summary>How firmly an atom is stated, without any record.</summary>
     internal Assurance Stated(Atom atom) => _nodes.Of(atom) is var index and >= 0 ? _labels.Inputs[index].Level : Assurance.No;
 
     /// <summary>Where the statements on an atom come from.</summary>
     internal Source SourceOf(Atom atom) => _nodes.Of(atom) is var index and >= 0 ? _labels.Inputs[index].Source : Source.None;
+
+    /// <summary>The nodes of the atoms that a record rests on.</summary>
+    internal ReadOnlySpan<int> PremisesOf(Record record) => Network.Graph.Premises[_nodes.Of(record)];
+
+    /// <summary>How firmly the atom of a node stands where conditions on moments are taken as met.</summary>
+    internal Assurance AvailableAt(int atom) => _labels.Atoms[atom].Available;
 
     internal RecordLabel LabelOf(Record record) => _labels.Records[_nodes.Of(record)];
 

@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+using ProcedureRules.Facts;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
 
@@ -9,11 +11,15 @@ internal sealed class EffectIndex
     private readonly Dictionary<Atom, List<RecordEffect>> _byAtom = [];
     private readonly Dictionary<Type, List<RecordEffect>> _byConclusion = [];
     private readonly Dictionary<Step, List<RecordEffect>> _byStep = [];
-    private readonly Dictionary<Type, List<Atom>> _atoms = [];
+    private readonly Dictionary<Step, List<RecordEffect>> _forbidding = [];
+    private readonly Dictionary<Part, List<RecordEffect>> _forbiddenStates = [];
+    private readonly Dictionary<FactKey, List<RecordEffect>> _setting = [];
+    private readonly NodeIndex _nodes;
+    private readonly ConcurrentDictionary<Type, object> _atoms = [];
 
     public EffectIndex(NodeIndex nodes)
     {
-        foreach (var atom in nodes.Atoms) Add(_atoms, atom.GetType(), atom);
+        _nodes = nodes;
         foreach (var record in nodes.Records)
         {
             for (var e = 0; e < record.Effects.Count; e++)
@@ -22,10 +28,20 @@ internal sealed class EffectIndex
                 if (effect.Effect.Atom is { } atom) Add(_byAtom, atom, effect);
                 if (effect.Effect.Conclusion is not { } conclusion) continue;
                 Add(_byConclusion, conclusion.GetType(), effect);
+                if (effect.Effect.Fact is { } fact) Add(_setting, fact, effect);
                 if (StepsOf(conclusion) is not { Length: > 0 } slots) continue;
                 foreach (var step in slots.Where(slot => slot >= 0).Select(record.Binding.Step).Distinct()) Add(_byStep, step, effect);
             }
         }
+        foreach (var source in With(typeof(Conclusion.ForbidStep)))
+            Add(_forbidding, source.Record.Binding.Step(((Conclusion.ForbidStep)source.Effect.Conclusion!).Step), source);
+        foreach (var source in With(typeof(Conclusion.ForbidWork)))
+        {
+            var work = (Conclusion.ForbidWork)source.Effect.Conclusion!;
+            Add(_forbidding, new Step(work.Operation, source.Record.Binding.Part(work.Slot)), source);
+        }
+        foreach (var source in With(typeof(Conclusion.ForbidState)))
+            Add(_forbiddenStates, source.Record.Binding.Part(((Conclusion.ForbidState)source.Effect.Conclusion!).State.Slot), source);
     }
 
     public IReadOnlyList<RecordEffect> Supporting(Atom atom) => _byAtom.GetValueOrDefault(atom, []);
@@ -34,7 +50,14 @@ internal sealed class EffectIndex
 
     public IReadOnlyList<RecordEffect> About(Step step) => _byStep.GetValueOrDefault(step, []);
 
-    public IReadOnlyList<TAtom> AtomsOf<TAtom>() where TAtom : Atom => [.. _atoms.GetValueOrDefault(typeof(TAtom), []).Cast<TAtom>()];
+    public IReadOnlyList<RecordEffect> Setting(FactKey key) => _setting.GetValueOrDefault(key, []);
+
+    public IReadOnlyList<RecordEffect> Forbidding(Step step) => _forbidding.GetValueOrDefault(step, []);
+
+    public IReadOnlyList<RecordEffect> ForbiddingStatesOf(Part part) => _forbiddenStates.GetValueOrDefault(part, []);
+
+    public IReadOnlyList<TAtom> AtomsOf<TAtom>() where TAtom : Atom =>
+        (TAtom[])_atoms.GetOrAdd(typeof(TAtom), static (_, nodes) => nodes.Atoms.OfType<TAtom>().ToArray(), _nodes);
 
     private static int[] StepsOf(Conclusion conclusion) => conclusion switch
     {

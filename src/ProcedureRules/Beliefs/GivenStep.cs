@@ -12,11 +12,13 @@ internal static class GivenStep
     {
         var premises = Assurance.Sure;
         var conditions = Truth.Yes;
-        foreach (var premise in record.Premises)
+        var atoms = beliefs.Network.Graph.Nodes.Atoms;
+        foreach (var node in beliefs.PremisesOf(record))
         {
+            var premise = atoms[node];
             if (premise is Atom.Occurs occurs && occurs.Step == step) continue;
             if (premise is Atom.Exists exists && ReferenceEquals(exists.Part, step.Part)) continue;
-            var level = beliefs.Available(premise);
+            var level = beliefs.AvailableAt(node);
             if (premise is Atom.Related) conditions = Kleene.And(conditions, Labeller.TruthOf(level));
             else if (level < premises) premises = level;
         }

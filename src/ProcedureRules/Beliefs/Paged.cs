@@ -32,8 +32,16 @@ internal sealed class Paged<T>
     /// <summary>A copy that shares every page.</summary>
     public Paged<T> Fork() => new([.. _pages]);
 
-    /// <summary>Whether nothing has been written in either since one was forked from the other, or both from a third.</summary>
-    public bool IsSharedWith(Paged<T> other) => _pages.AsSpan().SequenceEqual(other._pages);
+    /// <summary>The indices at which the items of two forks differ.</summary>
+    public IEnumerable<int> DifferencesFrom(Paged<T> other)
+    {
+        for (var page = 0; page < _pages.Length; page++)
+        {
+            if (ReferenceEquals(_pages[page], other._pages[page])) continue;
+            for (var at = 0; at <= Mask; at++)
+                if (!EqualityComparer<T>.Default.Equals(_pages[page][at], other._pages[page][at])) yield return (page << Bits) | at;
+        }
+    }
 
     /// <summary>Writes an item.</summary>
     public void Set(int index, T item)

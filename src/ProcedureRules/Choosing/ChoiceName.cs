@@ -21,6 +21,14 @@ internal static partial class ChoiceName
         return alike.Select(Parts).Distinct().Count() > 1 ? $"{name}:{Parts(rule)}" : name;
     }
 
+    /// <summary>Whether a choice of that id could come up on a vehicle: an aspect of one of its parts, or a rule that offers ways.</summary>
+    public static bool MayBe(string id, InferenceResult result)
+    {
+        if (result.Situation.Parts.Any(part => result.Rules.Vocabulary.AspectsOf(part.Kind).Any(aspect => $"{part.Name}.{aspect.Name}" == id))) return true;
+        var name = Behind().Replace(id, "");
+        return result.Rules.Rules.Any(rule => rule.Conclusions.Any(conclusion => conclusion is Language.Conclusion.OneOf) && (First(rule.Title) == name || Slug(rule.Title) == name));
+    }
+
     /// <summary>The id of a way: its operation, or the words of its option.</summary>
     public static string Of(ChoiceOption option, IReadOnlyList<ChoiceOption> all) => option.Option is { } written
         ? Shortest(Words(written), all.Select(other => Words(other.Option!)))
@@ -44,6 +52,10 @@ internal static partial class ChoiceName
 
     [GeneratedRegex(@"\{[^{}]*\}", RegexOptions.CultureInvariant)]
     private static partial Regex Expression();
+
+    /// <summary>What tells the choices of one rule apart.</summary>
+    [GeneratedRegex(@"(-\d+)?(:.*)?$", RegexOptions.CultureInvariant)]
+    private static partial Regex Behind();
 
     [GeneratedRegex(@"[^\p{L}\p{Nd}_]+", RegexOptions.CultureInvariant)]
     private static partial Regex Gap();

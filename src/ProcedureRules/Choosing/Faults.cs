@@ -25,7 +25,7 @@ internal static class Faults
             faults.Add(new Fault(
                 new Wording(units => $"no value of {band.Key} meets every demand: at least {band.Band.Least?.ToDisplay(units)}, at most {band.Band.Most?.ToDisplay(units)}"),
                 true, band.Demands[0].Record));
-        var prohibitions = Prohibitions.Under(beliefs);
+        var prohibitions = new Prohibitions(beliefs);
         foreach (var atom in network.AtomsOf<Atom.Occurs>())
         {
             var required = beliefs.Required(atom);

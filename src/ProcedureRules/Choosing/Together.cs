@@ -1,3 +1,4 @@
+using ProcedureRules.Beliefs;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
 
@@ -7,6 +8,13 @@ namespace ProcedureRules.Choosing;
 internal sealed class Together(IEnumerable<Step> steps)
 {
     private readonly HashSet<Step> _steps = [.. steps];
+
+    /// <summary>The records that count before it is settled which steps come in with the moments of a plan: those too that serve a purpose.</summary>
+    public static Func<Record, bool> OrServing(BeliefState beliefs, IEnumerable<Step> steps)
+    {
+        var together = new Together(steps);
+        return record => together.Has(record) || beliefs.Purposes.Serve(record);
+    }
 
     /// <summary>Whether every step that a record is about is in the plan.</summary>
     public bool Has(Record record)

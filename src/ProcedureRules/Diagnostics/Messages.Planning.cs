@@ -39,6 +39,15 @@ internal static partial class Messages
         "Write CHOICE=WAY with the ids that the plan prints beside the ways.",
         "--choose engine.hodl=jack_boss");
 
+    private static readonly DiagnosticCode ChoiceNotThereCode = Declare(
+        "PR0707",
+        "A way fixed for a choice that does not come up",
+        "Nothing, where the choice is settled by now; take the line away when it will not come up again.",
+        "choose: {oil_pan.place: lower_oil_pan}");
+
+    public static Diagnostic ChoiceNotThere(SourceSpan span, string name) =>
+        ChoiceNotThereCode.At(span, $"{Quote(name)} does not come up as things stand: the way fixed for it is not used", Severity.Warning);
+
     public static Diagnostic ChoiceForm(SourceSpan span, string text) =>
         UnknownChoiceCode.At(span, $"{Quote(text)} does not say which way is taken; write CHOICE=WAY, as the plan prints them");
 

@@ -39,7 +39,7 @@ internal sealed class WhyNotTarget
 
     /// <summary>Whether it can be in a plan under some beliefs: a quick look before planning.</summary>
     public bool IsWithinReach(BeliefState beliefs) => _steps.Count > 0
-        ? Prohibitions.Under(beliefs) is var prohibitions && _steps.Any(step => beliefs.Available(new Atom.Occurs(step)) > Assurance.No && prohibitions.Of(step) is null)
+        ? new Prohibitions(beliefs) is var prohibitions && _steps.Any(step => beliefs.Available(new Atom.Occurs(step)) > Assurance.No && prohibitions.Of(step) is null)
         : Effects().Any(source => beliefs.Available(source.Record, source.Index) > Assurance.No);
 
     /// <summary>Whether it can be in any plan of some beliefs in which things are open: nothing gives it even possibly, or something surely forbids it.</summary>
@@ -66,9 +66,11 @@ internal sealed class WhyNotTarget
                 {
                     if (!found.Contains(support.Record)) found.Add(support.Record);
                 }
-                else if (support.Record.Mechanism != Mechanism.Undo)
+                else
                 {
-                    foreach (var premise in support.Record.Premises.Where(premise => premise is Atom.Wanted or Atom.Open)) open.Enqueue(premise);
+                    // What undoes a step comes in with that step.
+                    foreach (var premise in support.Record.Premises.Where(premise => premise is Atom.Wanted or Atom.Open || (premise is Atom.Occurs && support.Record.Mechanism == Mechanism.Undo)))
+                        open.Enqueue(premise);
                 }
             }
         }

@@ -36,7 +36,11 @@ internal sealed class SheetReader(Vocabulary vocabulary, IReadOnlyDictionary<str
         foreach (var layer in all)
             new StatementsReader(builder, layer, bag).Read();
         foreach (var order in layers.Skip(1))
+        {
             new JobsReader(builder, order, bag).Read();
+            FixedWaysReader.Read(builder, order);
+        }
+
         return builder.Build(sheet.Root.Text("vehicle") ?? "");
     }
 

@@ -30,6 +30,7 @@ internal static class SheetWriter
     {
         var text = new StringBuilder($"work_order: {YamlWords.Write(title)}\nvehicle: {YamlWords.Write(vehicle)}\n");
         Append(text, "jobs", situation.Jobs.Select(job => $"  - {{job: {job.Job}, on: {job.On}}}\n"));
+        Append(text, "choose", situation.Ways.Select(way => $"  {YamlWords.Write(way.Choice)}: {YamlWords.Write(way.Way)}\n"));
         return text.ToString();
     }
 

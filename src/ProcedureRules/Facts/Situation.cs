@@ -38,6 +38,9 @@ public sealed record Situation
     /// <summary>The jobs asked for.</summary>
     public IReadOnlyList<JobRequest> Jobs { get; init; } = [];
 
+    /// <summary>The ways that the technician has fixed; of one choice the last counts.</summary>
+    public IReadOnlyList<FixedWay> Ways { get; init; } = [];
+
     /// <summary>Work recorded as done, in its order.</summary>
     public IReadOnlyList<DoneWork> Done { get; init; } = [];
 

@@ -15,6 +15,7 @@ internal sealed class SituationBuilder
     private readonly OrderedDictionary<FactKey, Doubt> _doubts = [];
     private readonly OrderedDictionary<(Part, Aspect), int> _states = [];
     private readonly List<JobRequest> _jobs = [];
+    private readonly OrderedDictionary<string, FixedWay> _ways = new(StringComparer.Ordinal);
     private readonly HashSet<string> _broken = new(StringComparer.Ordinal);
 
     /// <summary>Starts with the vehicle alone.</summary>
@@ -46,6 +47,8 @@ internal sealed class SituationBuilder
         foreach (var (key, state) in situation.States)
             _states[key] = state;
         _jobs.AddRange(situation.Jobs);
+        foreach (var way in situation.Ways)
+            Fix(way);
     }
 
     /// <summary>The packs' names.</summary>
@@ -127,6 +130,9 @@ internal sealed class SituationBuilder
     /// <summary>Asks for a job.</summary>
     public void Ask(JobRequest job) => _jobs.Add(job);
 
+    /// <summary>Fixes the way of a choice; the last one counts.</summary>
+    public void Fix(FixedWay way) => _ways[way.Choice] = way;
+
     /// <summary>Adds a part for each kind whose silence means unknown and of which nothing is stated.</summary>
     public void AddSilentParts()
     {
@@ -155,6 +161,7 @@ internal sealed class SituationBuilder
             Doubts = [.. _doubts.Values.Where(doubt => IsThere(doubt.Fact.Part))],
             States = _states.Where(state => state.Value != state.Key.Item2.Normal && IsThere(state.Key.Item1)).ToDictionary(),
             Jobs = [.. _jobs.Where(job => IsThere(job.On))],
+            Ways = [.. _ways.Values],
         };
     }
 

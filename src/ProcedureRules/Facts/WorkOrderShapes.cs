@@ -16,12 +16,19 @@ internal static class WorkOrderShapes
     public static readonly Field Jobs = Required(
         "jobs", ListOf(new OneOfShape("a job (a name, or a mapping)", new Alternative(Name), new Alternative(new RefShape("job", () => Job))), 1), "The jobs asked for.");
 
+    /// <summary>The ways that a work order fixes.</summary>
+    public static readonly Field Choose = Optional(
+        "choose",
+        new DictionaryShape(new TextShape { Format = "way", Examples = ["raise_on_stands"] }),
+        "The ways fixed: each choice with the way taken, by the ids that the plan prints beside them.");
+
     /// <summary>A whole work order.</summary>
     public static readonly MapShape WorkOrder = new(
         "a work order",
         Required("work_order", Text, "What it is, one line."),
         Optional("vehicle", Text, "The path of the vehicle sheet, from here."),
         Jobs,
+        Choose,
         SheetShapes.Parts,
         SheetShapes.Relations,
         SheetShapes.Facts,

@@ -17,7 +17,7 @@ internal sealed record Debt(Work Work, int[] Found, int Since, Debt? Next)
     {
         if (debts is null) return null;
         var next = LeftIn(state, debts.Next);
-        if (debts.Work.Shifts.Count > 0 && debts.HasComeBack(state)) return next;
+        if (debts.Work.Shifts.Length > 0 && debts.HasComeBack(state)) return next;
         return ReferenceEquals(next, debts.Next) ? debts : debts with { Next = next };
     }
 

@@ -10,8 +10,8 @@ internal readonly record struct Guard(int Variable, StateSet States)
     /// <summary>Whether all of them hold.</summary>
     public static bool All(IReadOnlyList<Guard> guards, int[] state)
     {
-        foreach (var guard in guards)
-            if (!guard.Holds(state)) return false;
+        for (var i = 0; i < guards.Count; i++)
+            if (!guards[i].Holds(state)) return false;
         return true;
     }
 }

@@ -27,7 +27,7 @@ internal sealed class Moment
     public int[] StateAfter(Work work)
     {
         var state = (int[])State.Clone();
-        for (var i = 0; i < work.Shifts.Count; i++)
+        for (var i = 0; i < work.Shifts.Length; i++)
         {
             var shift = work.Shifts[i];
             state[shift.Variable] = shift.To >= 0 ? shift.To : Found(work, shift.Variable) ?? state[shift.Variable];
@@ -58,7 +58,7 @@ internal sealed class Moment
     public int? Found(Work work, int variable)
     {
         if (work.Undoes is not { } undone || Debt.Of(Debts, undone) is not { } debt) return null;
-        for (var i = 0; i < undone.Shifts.Count; i++)
+        for (var i = 0; i < undone.Shifts.Length; i++)
             if (undone.Shifts[i].Variable == variable) return debt.Found[i];
         return null;
     }

@@ -93,13 +93,11 @@ internal sealed class Preference(Motion motion)
 
     private void Reach(Moment moment, Guard wanted, int depth, HashSet<Work> seen, List<Work> found)
     {
-        foreach (var work in motion.World.Works)
-            foreach (var shift in work.Shifts)
-            {
-                if (shift.Variable != wanted.Variable) continue;
-                var to = shift.To >= 0 ? shift.To : moment.Found(work, shift.Variable) ?? -1;
-                if (to >= 0 && wanted.States.Has(to)) Help(moment, work, depth, seen, found);
-            }
+        foreach (var (work, shift) in motion.World.ChangersOf(wanted.Variable))
+        {
+            var to = shift.To >= 0 ? shift.To : moment.Found(work, shift.Variable) ?? -1;
+            if (to >= 0 && wanted.States.Has(to)) Help(moment, work, depth, seen, found);
+        }
     }
 
     private static Key ThereKey(Moment moment, Work work) => new((int)work.Phase, 0, Distance(moment, work), work.Step.Name);

@@ -59,7 +59,7 @@ internal sealed class Reachability
         foreach (var need in work.Needs)
             if (need.Guards.Count == 0 && IsOut(need.Wanted)) return new Lack(need.Wanted, need.Source, false);
         if (work is { IsOnlyUndoing: true, Undoes: { } undone } && !_doable.Contains(undone))
-            return new Lack(new Guard(work.Shifts.Count > 0 ? work.Shifts[0].Variable : 0, new StateSet(0)), null, false);
+            return new Lack(new Guard(work.Shifts.Length > 0 ? work.Shifts[0].Variable : 0, new StateSet(0)), null, false);
         return new Lack(default, null, true);
     }
 

@@ -26,7 +26,7 @@ internal sealed class Requirements
         _beliefs = beliefs;
         _network = beliefs.Network;
         _situation = _network.Result.Situation;
-        _prohibitions = Prohibitions.Under(beliefs);
+        _prohibitions = new Prohibitions(beliefs);
     }
 
     /// <summary>The world under some beliefs; checks are steps that only find something out: due as well, each before what it settles.</summary>
@@ -163,7 +163,7 @@ internal sealed class Requirements
     {
         if (work.UndoneBy is null) return false;
         var shifts = work.Shifts.Where(shift => !_variables[shift.Variable].Aspect.IsMark).ToList();
-        if (shifts.Count == 0) return work.Shifts.Count == 0;
+        if (shifts.Count == 0) return work.Shifts.Length == 0;
         return shifts.Any(shift => !jobEnds.TryGetValue(shift.Variable, out var end)
             || (!end.State.States.Has(shift.To) && (shift.From.Bits & end.State.States.Bits) != 0));
     }
@@ -171,7 +171,7 @@ internal sealed class Requirements
     // What is needed by steps of the way back only (a new seal, a tool that holds while something is tightened) is done when their turn comes.
     private List<Work> ServedOnTheWayBack(Work work, Dictionary<int, EndState> jobEnds)
     {
-        if (!work.IsDue || work.Shifts.Count == 0 || work.Step.Operation.Undoes is not null) return [];
+        if (!work.IsDue || work.Shifts.Length == 0 || work.Step.Operation.Undoes is not null) return [];
         var served = new List<Work>();
         foreach (var shift in work.Shifts)
         {

@@ -18,8 +18,8 @@ internal sealed class Work
     /// <summary>Where its place stands in the packs' list of places.</summary>
     public required int Place { get; init; }
 
-    public IReadOnlyList<Shift> Shifts { get; set; } = [];
-    public IReadOnlyList<Condition> Needs { get; set; } = [];
+    public Shift[] Shifts { get; set; } = [];
+    public Condition[] Needs { get; set; } = [];
 
     /// <summary>States of the moment in which it is forbidden.</summary>
     public IReadOnlyList<IReadOnlyList<Guard>> ForbiddenWhen { get; set; } = [];

@@ -8,6 +8,8 @@ namespace ProcedureRules.Ordering;
 /// <summary>What has to be put in order: variables and their states, steps with their needs, and what must hold at the end.</summary>
 internal sealed class World
 {
+    private List<(Work, Shift)>[]? _changers;
+
     public required BeliefState Beliefs { get; init; }
 
     /// <summary>The aspects that steps, needs and ends speak of.</summary>
@@ -31,6 +33,9 @@ internal sealed class World
 
     public required IReadOnlyDictionary<(Part, Aspect), int> Indices { get; init; }
 
+    /// <summary>The steps that change a variable, with the change.</summary>
+    public IReadOnlyList<(Work Work, Shift Shift)> ChangersOf(int variable) => (_changers ??= Changers())[variable];
+
     /// <summary>The state of an aspect at a moment; what no step speaks of stays as it is now.</summary>
     public int StateOf(Part part, Aspect aspect, int[] state) => Indices.TryGetValue((part, aspect), out var index)
         ? state[index]
@@ -41,5 +46,14 @@ internal sealed class World
     {
         var (part, aspect) = Variables[guard.Variable];
         return new Inference.GroundState(part, aspect, guard.States).ToString();
+    }
+
+    private List<(Work, Shift)>[] Changers()
+    {
+        var changers = new List<(Work, Shift)>[Variables.Count];
+        for (var variable = 0; variable < changers.Length; variable++) changers[variable] = [];
+        foreach (var work in Works)
+            foreach (var shift in work.Shifts) changers[shift.Variable].Add((work, shift));
+        return changers;
     }
 }

@@ -13,14 +13,12 @@ internal sealed class AssumptionList
 {
     private readonly BeliefState _beliefs;
     private readonly Situation _situation;
-    private readonly Setters _setters;
     private readonly HashSet<FactKey> _observed;
     private readonly ItemList _items = new();
 
     private AssumptionList(BeliefState beliefs)
     {
         _beliefs = beliefs;
-        _setters = new(beliefs);
         _situation = beliefs.Network.Result.Situation;
         _observed = [.. _situation.Observations.Select(observation => observation.Fact)];
     }
@@ -72,7 +70,7 @@ internal sealed class AssumptionList
     private void ReadSetters(FactKey key, string step, HashSet<object> seen)
     {
         if (!seen.Add(key)) return;
-        foreach (var setter in _setters.Of(key)) Read(setter, step, seen);
+        foreach (var setter in _beliefs.SettersOf(key)) Read(setter, step, seen);
     }
 
     private bool IsAssumed(Atom.Related related)

@@ -14,10 +14,9 @@ namespace ProcedureRules.Planning;
 /// Makes the steps of a plan from an order: what belongs to each occurrence is read from the records about its step, with moments judged in
 /// the states at that occurrence.
 /// </summary>
-internal sealed class Attacher(World world, IReadOnlyList<Occurrence> occurrences, Reasons reasons, IReadOnlyList<PlanQuestion> questions)
+internal sealed class Attacher(World world, IReadOnlyList<Occurrence> occurrences, Reasons reasons, Settling settling, IReadOnlyList<PlanQuestion> questions)
 {
     private readonly BeliefState _beliefs = world.Beliefs;
-    private readonly Settling _settling = new(world.Beliefs);
     private readonly Together _together = new(occurrences.Select(occurrence => occurrence.Work.Step));
 
     /// <summary>Tools met on the way.</summary>
@@ -114,7 +113,7 @@ internal sealed class Attacher(World world, IReadOnlyList<Occurrence> occurrence
 
     private List<Wording> Settle(Step step)
     {
-        var conditions = _settling.Of(new Atom.Occurs(step)).Select(entry => entry.Text).ToList();
+        var conditions = settling.Of(new Atom.Occurs(step)).Select(entry => entry.Text).ToList();
         return conditions.Count > 0 ? conditions : [new Wording("it turns out to be needed")];
     }
 

@@ -11,11 +11,12 @@ using ProcedureRules.Quantities;
 namespace ProcedureRules.Planning;
 
 /// <summary>Writes down the choices made, with what each way not taken would have cost or why it is not open.</summary>
-internal sealed class ChoiceWriter(Decision decision, ChoiceBook book, PlannerOptions options, Reasons reasons, CancellationToken cancellation)
+internal sealed class ChoiceWriter(Decision decision, ChoiceBook book, PlannerOptions options, Reasons reasons)
 {
     private const int MostHypotheses = 400;
     private const int MostTried = 16;
     private readonly BeliefState _beliefs = decision.Beliefs;
+    private readonly Lock _comparing = new();
 
     public IReadOnlyList<PlanChoice> Write(IReadOnlyList<Occurrence> occurrences)
     {
@@ -47,30 +48,35 @@ internal sealed class ChoiceWriter(Decision decision, ChoiceBook book, PlannerOp
         };
     }
 
-    private PlanChoice.Way Write(ChoiceKey key, ChoiceOption option, ChoiceOption taken, bool isFixed)
+    private PlanChoice.Way Write(ChoiceKey key, ChoiceOption option, ChoiceOption taken, bool isFixed) =>
+        new(ChoiceName.Of(option, book.Options(key)), Text(key, option), option.Rank, () =>
+        {
+            // The book and the reasons write down what they have found out.
+            lock (_comparing) return Compare(key, option, taken, isFixed);
+        });
+
+    private (Quantity? Labour, Wording? WhyNot) Compare(ChoiceKey key, ChoiceOption option, ChoiceOption taken, bool isFixed)
     {
-        var way = new PlanChoice.Way(ChoiceName.Of(option, book.Options(key)), Text(key, option), option.Rank, null, null);
-        if (option.Index == taken.Index) return way with { Labour = decision.Cost.ToQuantity() };
+        if (option.Index == taken.Index) return (decision.Cost.ToQuantity(), null);
         var binding = (key as ChoiceKey.OfRule)?.Binding;
         var isOpen = option.IsOpen(_beliefs, binding);
         var condition = option.Option?.If is { } test && option.Records.Count > 0 ? Words.Condition(option.Records[0], test) : option.Option?.If?.Text ?? "";
-        if (isOpen == Truth.No) return way with { WhyNot = new Wording($"not open here: it takes {condition}") };
+        if (isOpen == Truth.No) return (null, new Wording($"not open here: it takes {condition}"));
 
         var there = decision.Root.With([new Supposition.Takes(key, option.Index)]);
         if (isOpen == Truth.Unknown) there = Answered(there, option, binding!);
-        if (Best(there, key) is not { } other) return way with { WhyNot = new Wording("no way on from there") };
-        if (isOpen == Truth.Yes && other.Faults.Count > 0) return way with { WhyNot = Why(other.Faults[0], option) };
+        if (Best(there, key) is not { } other) return (null, new Wording("no way on from there"));
+        if (isOpen == Truth.Yes && other.Faults.Count > 0) return (null, Why(other.Faults[0], option));
         var labour = other.Cost.ToQuantity();
-        way = way with { Labour = labour };
-        if (isOpen == Truth.Unknown) return way with { WhyNot = new Wording(units => $"open only if {condition}; the whole job would take {labour.ToDisplay(units)}{Saving(other.Cost, units)}") };
-        return way with { WhyNot = isFixed ? Beside(option, taken, other.Cost) : Compare(option, taken, other) };
+        if (isOpen == Truth.Unknown) return (labour, new Wording(units => $"open only if {condition}; the whole job would take {labour.ToDisplay(units)}{Saving(other.Cost, units)}"));
+        return (labour, isFixed ? Beside(option, taken, other.Cost) : Compare(option, taken, other));
     }
 
     // The best that can be had with a way taken; what else was decided is decided anew, but not so that the choice no longer comes up.
     private Decision? Best(BeliefState there, ChoiceKey key)
     {
         Decision? first = null;
-        foreach (var other in new Chooser(book, options with { MostHypotheses = MostHypotheses }, cancellation).From(there).Take(MostTried))
+        foreach (var other in new Chooser(book, options with { MostHypotheses = MostHypotheses }, CancellationToken.None).From(there).Take(MostTried))
         {
             if (other.Taken.Any(taken => taken.Key.Equals(key))) return other;
             first ??= other;

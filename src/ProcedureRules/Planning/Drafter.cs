@@ -11,7 +11,7 @@ using ProcedureRules.Quantities;
 namespace ProcedureRules.Planning;
 
 /// <summary>Puts a draft together from an order of steps: what belongs to the steps, what is open, what holds, what was chosen.</summary>
-internal sealed class Drafter(Decision decision, ChoiceBook book, PlannerOptions options, CancellationToken cancellation)
+internal sealed class Drafter(Decision decision, ChoiceBook book, Settling settling, PlannerOptions options)
 {
     private readonly BeliefState _beliefs = decision.Beliefs;
     private readonly Situation _situation = decision.Beliefs.Network.Result.Situation;
@@ -24,8 +24,8 @@ internal sealed class Drafter(Decision decision, ChoiceBook book, PlannerOptions
         var held = HoldFinder.Roots(_beliefs);
         var steps = occurrences.Select(occurrence => occurrence.Work.Step).Distinct().ToList();
         _reasons = new Reasons(_beliefs, steps.ToHashSet());
-        var questions = Questioner.Ask(_beliefs, steps, book, held).Select(inquiry => QuestionWriter.Write(_beliefs, inquiry, occurrences)).ToList();
-        var attacher = new Attacher(world, occurrences, _reasons, questions);
+        var questions = Write(Questioner.Ask(_beliefs, settling, steps, book, held), occurrences, new Together(steps).Has);
+        var attacher = new Attacher(world, occurrences, _reasons, settling, questions);
         var (placed, general) = Place(held, occurrences, questions);
         var planSteps = attacher.Attach(placed);
         AddHead(attacher);
@@ -39,7 +39,7 @@ internal sealed class Drafter(Decision decision, ChoiceBook book, PlannerOptions
             Findings = FindingList.Of(_beliefs, _reasons),
             TellingChecks = TellingChecks.Of(_beliefs),
             Holds = general,
-            Choices = new ChoiceWriter(decision, book, options, _reasons, cancellation).Write(occurrences),
+            Choices = new ChoiceWriter(decision, book, options, _reasons).Write(occurrences),
             ChoicesBound = decision.Bound is { } seconds ? Quantity.Point(seconds, Dimension.Duration) : null,
             Tools = attacher.Tools.ToItems(),
             Supplies = attacher.Supplies.ToItems(),
@@ -55,17 +55,23 @@ internal sealed class Drafter(Decision decision, ChoiceBook book, PlannerOptions
         // What may perhaps not be done is asked about, too: an answer may open the way.
         var doubtful = faults.Where(fault => !fault.IsSure).Select(fault => fault.Atom).OfType<Atom.Occurs>();
         var steps = _beliefs.Network.AtomsOf<Atom.Occurs>().Where(atom => _beliefs.Required(atom) >= Assurance.Provisional)
-            .Concat(doubtful).Select(atom => atom.Step).Distinct().OrderBy(step => step.Name, StringComparer.Ordinal);
+            .Concat(doubtful).Select(atom => atom.Step).Distinct().OrderBy(step => step.Name, StringComparer.Ordinal).ToList();
         return new PlanDraft
         {
             Situation = _situation,
             Beliefs = _beliefs,
             Stops = [.. faults.Select(fault => new PlanStop(fault.Text, fault.IsSure, _reasons.Of(fault.Record)))],
-            Questions = [.. Questioner.AskBefore(_beliefs, steps, book, HoldFinder.Roots(_beliefs)).Select(inquiry => QuestionWriter.Write(_beliefs, inquiry, []))],
+            Questions = Write(Questioner.AskBefore(_beliefs, settling, steps, book, HoldFinder.Roots(_beliefs)), [], Together.OrServing(_beliefs, steps)),
             Cautions = HeadCautions(),
             Findings = FindingList.Of(_beliefs, _reasons),
             TellingChecks = TellingChecks.Of(_beliefs),
         };
+    }
+
+    private List<PlanQuestion> Write(IReadOnlyList<Inquiry> inquiries, IReadOnlyList<Occurrence> occurrences, Func<Record, bool> counts)
+    {
+        Precedence.Settle(_beliefs, settling, inquiries, about => QuestionWriter.At(_beliefs, about, occurrences) is not null, counts);
+        return [.. inquiries.Select(inquiry => QuestionWriter.Write(_beliefs, inquiry, occurrences))];
     }
 
     // A hold stands at the step that it is about, or at the one that finds out what it waits for; otherwise it is over the whole.
@@ -74,9 +80,8 @@ internal sealed class Drafter(Decision decision, ChoiceBook book, PlannerOptions
     {
         var placed = new Dictionary<int, List<PlanHold>>();
         var general = new List<PlanHold>();
-        var settling = new Settling(_beliefs);
         var openness = new Openness(_beliefs);
-        foreach (var (source, what, readings) in Waiting(held, settling))
+        foreach (var (source, what, readings) in Waiting(held))
         {
             var ids = openness.Behind(readings).Select(QuestionWriter.IdOf).ToHashSet();
             var asked = questions.Where(question => ids.Contains(question.Id)).ToList();
@@ -91,7 +96,7 @@ internal sealed class Drafter(Decision decision, ChoiceBook book, PlannerOptions
         return (placed, general);
     }
 
-    private IEnumerable<(RecordEffect Source, Wording What, IReadOnlyList<Reading> Readings)> Waiting(IReadOnlyList<RecordEffect> held, Settling settling)
+    private IEnumerable<(RecordEffect Source, Wording What, IReadOnlyList<Reading> Readings)> Waiting(IReadOnlyList<RecordEffect> held)
     {
         foreach (var source in held)
         {

@@ -54,7 +54,8 @@ public static class Planner
             // Ways that could not be put in order say more of what is wrong than ways that are forbidden.
             if (_diagnostics.Count > 0) return new PlanResult(null, [.. _diagnostics.Take(1)]);
             if (_stopped.Count == 0) return new PlanResult(null, [Messages.NoDecision()]);
-            var draft = new Drafter(_stopped[0].Decision, book, options, cancellation).Stopped(WhatStops());
+            var first = _stopped[0].Decision;
+            var draft = new Drafter(first, book, new Settling(first.Beliefs), options).Stopped(WhatStops());
             return new PlanResult(PlanValidator.Validate(draft).Plan, []);
         }
 
@@ -68,10 +69,11 @@ public static class Planner
 
         private Plan? Plan(Decision decision)
         {
-            var checks = Checks(decision.Beliefs);
+            var settling = new Settling(decision.Beliefs);
+            var checks = Checks(decision.Beliefs, settling);
             while (true)
             {
-                var (plan, furthest) = Plan(decision, checks, isLast: checks.Count == 0);
+                var (plan, furthest) = Plan(decision, settling, checks, isLast: checks.Count == 0);
                 if (plan is not null || checks.Count == 0) return plan;
                 checks = Fewer(decision.Beliefs, checks, furthest);
             }
@@ -89,7 +91,7 @@ public static class Planner
             return checks.Any(check => check.Settles.Count > 0) ? [.. checks.Select(check => check with { Settles = [] })] : [];
         }
 
-        private (Plan? Plan, Moment? Furthest) Plan(Decision decision, IReadOnlyList<CheckStep> checks, bool isLast)
+        private (Plan? Plan, Moment? Furthest) Plan(Decision decision, Settling settling, IReadOnlyList<CheckStep> checks, bool isLast)
         {
             var world = Requirements.Under(decision.Beliefs, checks);
             if (OrderRings.Find(world) is { } ring)
@@ -112,7 +114,7 @@ public static class Planner
             IReadOnlyList<Violation> violations = [];
             foreach (var order in new[] { new Shortening(sequencer.Motion).Of(end), end }.Distinct())
             {
-                var draft = new Drafter(decision, book, options, cancellation).Draft(world, order);
+                var draft = new Drafter(decision, book, settling, options).Draft(world, order);
                 (var plan, violations) = PlanValidator.Validate(draft);
                 for (var held = draft; plan is null && PlanningAgain.HoldAt(held, violations) is { } next; held = next)
                     (plan, violations) = PlanValidator.Validate(next);
@@ -124,12 +126,12 @@ public static class Planner
         }
 
         // Facts that take work to find out are found out before what they decide on.
-        private IReadOnlyList<CheckStep> Checks(BeliefState beliefs)
+        private IReadOnlyList<CheckStep> Checks(BeliefState beliefs, Settling settling)
         {
             var steps = beliefs.Network.AtomsOf<Atom.Occurs>()
                 .Where(atom => beliefs.Required(atom) >= Assurance.Provisional).Select(atom => atom.Step).OrderBy(step => step.Name, StringComparer.Ordinal);
             var found = new Dictionary<Step, List<Step>>();
-            foreach (var inquiry in Questioner.AskBefore(beliefs, steps, book, HoldFinder.Roots(beliefs)))
+            foreach (var inquiry in Questioner.AskBefore(beliefs, settling, steps, book, HoldFinder.Roots(beliefs)))
             {
                 if (QuestionWriter.CheckFor(beliefs, inquiry.About) is not { } check || Stops.Binding(beliefs, check).Any()) continue;
                 if (!found.TryGetValue(check, out var settles)) found[check] = settles = [];

@@ -28,10 +28,27 @@ public sealed class PlanChoice
     public required IReadOnlyList<Reason> Because { get; init; }
 
     /// <summary>One way of a choice.</summary>
-    /// <param name="Id">The id by which it is taken.</param>
-    /// <param name="Text">The words.</param>
-    /// <param name="Rank">Its rank.</param>
-    /// <param name="Labour">Labour of the whole plan with it; null where it is not open or may not be gone.</param>
-    /// <param name="WhyNot">Why it was not taken; null for the one taken.</param>
-    public sealed record Way(string Id, Wording Text, int Rank, Quantity? Labour, Wording? WhyNot);
+    /// <remarks>What it would cost takes planning of its own and is worked out when it is first asked for; safe on many threads.</remarks>
+    public sealed class Way
+    {
+        private readonly Lazy<(Quantity? Labour, Wording? WhyNot)> _compared;
+
+        internal Way(string id, Wording text, int rank, Func<(Quantity? Labour, Wording? WhyNot)> compare) =>
+            (Id, Text, Rank, _compared) = (id, text, rank, new(compare));
+
+        /// <summary>The id by which it is taken.</summary>
+        public string Id { get; }
+
+        /// <summary>The words.</summary>
+        public Wording Text { get; }
+
+        /// <summary>Its rank.</summary>
+        public int Rank { get; }
+
+        /// <summary>Labour of the whole plan with it; null where it is not open or may not be gone.</summary>
+        public Quantity? Labour => _compared.Value.Labour;
+
+        /// <summary>Why it was not taken; null for the one taken.</summary>
+        public Wording? WhyNot => _compared.Value.WhyNot;
+    }
 }

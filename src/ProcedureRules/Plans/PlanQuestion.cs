@@ -14,4 +14,11 @@ namespace ProcedureRules.Plans;
 /// <param name="Doubted">What was stated and is not reckoned with, since it lies outside what occurs.</param>
 public sealed record PlanQuestion(
     string Id, Reading About, Wording Text, Wording? How, string? AtStep, IReadOnlyList<Wording> Matters, Wording? Assumed, bool IsSafety = false,
-    Wording? Doubted = null);
+    Wording? Doubted = null)
+{
+    /// <summary>
+    /// The ids of what is found out before it, since every rule that reads it hangs on one of these, too, and their answer may make it needless. Empty:
+    /// it is asked at once.
+    /// </summary>
+    public IReadOnlyList<string> After { get; init; } = [];
+}

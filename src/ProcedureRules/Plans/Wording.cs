@@ -7,6 +7,8 @@ namespace ProcedureRules.Plans;
 public sealed class Wording
 {
     private readonly Func<UnitSystem, string> _render;
+    private string? _us;
+    private string? _si;
 
     /// <summary>A template under a binding and the plan's beliefs.</summary>
     public Wording(Template template, IBeliefs beliefs, Binding binding) => _render = units => template.Render(beliefs, binding, units);
@@ -17,8 +19,8 @@ public sealed class Wording
     /// <summary>A text made from the units.</summary>
     public Wording(Func<UnitSystem, string> render) => _render = render;
 
-    /// <summary>The text.</summary>
-    public string In(UnitSystem units) => _render(units);
+    /// <summary>The text; rendered when it is first asked for.</summary>
+    public string In(UnitSystem units) => units == UnitSystem.Us ? _us ??= _render(units) : _si ??= _render(units);
 
     /// <inheritdoc/>
     public override string ToString() => In(UnitSystem.Us);

@@ -38,6 +38,13 @@ public readonly partial record struct Quantity
     /// <inheritdoc cref="LessOrEqual" path="/exception"/>
     public static Truth EqualTo(Quantity a, Quantity b) => Kleene.And(LessOrEqual(a, b), LessOrEqual(b, a));
 
+    /// <summary>The nearest figure above or below another one that is told apart from it.</summary>
+    internal static double NextApart(double figure, Dimension dimension, bool isAbove)
+    {
+        var step = 1.0001 * (Dimensions.Grain(dimension) + (RelativeGrain * Math.Abs(figure)));
+        return isAbove ? figure + step : figure - step;
+    }
+
     /// <summary>Whether one bound is above another by more than rounding can explain.</summary>
     private static bool IsBeyond(double upper, double lower, Dimension dimension)
     {

@@ -75,4 +75,10 @@ public readonly partial record struct Quantity
 
     /// <summary>The quantity for people: four figures, ranges rounded outward, "at least" and "at most" where a bound is open.</summary>
     public string ToDisplay(UnitSystem system) => QuantityPrinter.Display(this, system);
+
+    /// <summary>
+    /// The same for a value that was worked out: of a range only the figures that its width does not drown, rounded outward. 0.9195..1.061 in, a
+    /// seventh of an inch wide, is told as 0.91..1.07 in.
+    /// </summary>
+    internal string ToDisplayWorkedOut(UnitSystem system) => QuantityPrinter.Display(this, system, isWorkedOut: true);
 }

@@ -19,7 +19,7 @@ internal static class QuantityPrinter
         return Joined(low, high);
     }
 
-    public static string Display(Quantity value, UnitSystem system)
+    public static string Display(Quantity value, UnitSystem system, bool isWorkedOut = false)
     {
         if (DurationDisplay.Of(value) is { } duration) return duration;
         var unit = UnitChoice.For(value, system);
@@ -28,7 +28,8 @@ internal static class QuantityPrinter
 
         // What is one figure but for the last bits of a sum is shown as one figure.
         if (Quantity.EqualTo(value, value) == Truth.Yes) return WithUnit(DisplayFigure.Nearest(value.Low, unit), unit);
-        return Joined((DisplayFigure.Down(value.Low, lowUnit), lowUnit), (DisplayFigure.Up(value.High, highUnit), highUnit));
+        var finest = isWorkedOut ? DisplayFigure.Finest(value.High - value.Low, lowUnit) : int.MinValue;
+        return Joined((DisplayFigure.Down(value.Low, lowUnit, finest), lowUnit), (DisplayFigure.Up(value.High, highUnit, finest), highUnit));
     }
 
     private static string Open(Quantity value, Unit? unit)

@@ -4,6 +4,7 @@ using ProcedureRules.Inference;
 using ProcedureRules.Language;
 using ProcedureRules.Logic;
 using ProcedureRules.Packs;
+using ProcedureRules.Plans;
 
 namespace ProcedureRules.Validating;
 
@@ -15,6 +16,7 @@ internal sealed class PlanLaws
 {
     private readonly BeliefState _beliefs;
     private readonly BeliefState _planned;
+    private readonly Candidates _candidates;
     private readonly List<RecordEffect> _counted = [];
     private readonly Dictionary<Step, List<(GroundState State, Record Record)>> _needs = [];
     private readonly Dictionary<Step, List<(Step First, Record Record)>> _orders = [];
@@ -26,13 +28,13 @@ internal sealed class PlanLaws
 
     /// <summary>What has to hold in a plan under the beliefs that it was made with.</summary>
     public PlanLaws(BeliefState planned, HashSet<Step> inPlan)
-        : this(planned, planned, planned.Network.RecordsWith<Conclusion.Need>(), inPlan)
+        : this(planned, planned, new Candidates(planned, inPlan), planned.Network.RecordsWith<Conclusion.Need>(), inPlan)
     {
     }
 
-    private PlanLaws(BeliefState beliefs, BeliefState planned, IEnumerable<RecordEffect> needs, HashSet<Step> inPlan)
+    private PlanLaws(BeliefState beliefs, BeliefState planned, Candidates candidates, IReadOnlyList<RecordEffect> needs, HashSet<Step> inPlan)
     {
-        (_beliefs, _planned) = (beliefs, planned);
+        (_beliefs, _planned, _candidates) = (beliefs, planned, candidates);
         ReadNeeds(needs, inPlan);
         ReadOrders(inPlan);
         ReadProhibitions(inPlan);
@@ -63,7 +65,30 @@ internal sealed class PlanLaws
     public IReadOnlyList<List<GroundState>> Waypoints => _waypoints;
 
     /// <summary>What of it has to hold under other beliefs, where some of the steps are left.</summary>
-    public PlanLaws Under(BeliefState beliefs, HashSet<Step> inPlan) => new(beliefs, _planned, _counted, inPlan);
+    public PlanLaws Under(BeliefState beliefs, HashSet<Step> inPlan) => new(beliefs, _planned, _candidates, _counted, inPlan);
+
+    /// <summary>
+    /// Whether what has to hold for some steps is the same under other beliefs. Laws tell apart what is not possible, what is only held, and
+    /// what is more; so the labels of records tell what holds for a step that is more than held, as they are no firmer than the step.
+    /// </summary>
+    public static bool AreSame(BeliefState planned, BeliefState beliefs, IReadOnlyList<PlanStep> steps)
+    {
+        foreach (var atom in beliefs.AtomsUnlike(planned))
+            if (atom is Atom.Occurs or Atom.Exists && !(AreAlike(beliefs.Available(atom), planned.Available(atom)) && AreAlike(beliefs.Required(atom), planned.Required(atom)))) return false;
+        foreach (var record in beliefs.RecordsUnlike(planned))
+            for (var i = 0; i < record.Effects.Count; i++)
+                if (IsLaw(record.Effects[i].Conclusion)
+                    && !(AreAlike(beliefs.Available(record, i), planned.Available(record, i)) && AreAlike(beliefs.Required(record, i), planned.Required(record, i)))) return false;
+        foreach (var step in steps)
+            if (planned.Available(new Atom.Occurs(step.Step)) < Assurance.Provisional) return false;
+        return true;
+    }
+
+    private static bool AreAlike(Assurance one, Assurance other) =>
+        (one > Assurance.No) == (other > Assurance.No) && (one >= Assurance.Provisional) == (other >= Assurance.Provisional);
+
+    private static bool IsLaw(Conclusion? conclusion) => conclusion is Conclusion.Need or Conclusion.Order or Conclusion.Do or Conclusion.Waypoints
+        or Conclusion.ForbidStep or Conclusion.ForbidWork or Conclusion.ForbidState;
 
     /// <summary>Whether a step has to occur.</summary>
     public bool IsRequired(Atom atom) => _beliefs.Required(atom) >= Assurance.Provisional && _planned.Required(atom) >= Assurance.Provisional;
@@ -71,7 +96,7 @@ internal sealed class PlanLaws
     private bool IsRequired(RecordEffect source) =>
         _beliefs.Required(source.Record, source.Index) >= Assurance.Provisional && _planned.Required(source.Record, source.Index) >= Assurance.Provisional;
 
-    private void ReadNeeds(IEnumerable<RecordEffect> needs, HashSet<Step> inPlan)
+    private void ReadNeeds(IReadOnlyList<RecordEffect> needs, HashSet<Step> inPlan)
     {
         foreach (var source in needs)
         {
@@ -93,43 +118,29 @@ internal sealed class PlanLaws
         }
     }
 
-    private static bool IsAboutPlan(Record record, HashSet<Step> inPlan) =>
-        record.Premises.All(premise => premise is not Atom.Occurs occurs || inPlan.Contains(occurs.Step));
+    private static bool IsAboutPlan(Record record, HashSet<Step> inPlan)
+    {
+        foreach (var premise in record.Premises)
+            if (premise is Atom.Occurs occurs && !inPlan.Contains(occurs.Step)) return false;
+        return true;
+    }
 
     private bool CountedWhenPlanned(RecordEffect source, Step step) =>
         ReferenceEquals(_beliefs, _planned) || _planned.Given(source.Record, source.Index, step) >= Assurance.Provisional;
 
     private void ReadOrders(HashSet<Step> inPlan)
     {
-        foreach (var source in _beliefs.Network.RecordsWith<Conclusion.Order>())
-            if (source.Effect.Conclusion is Conclusion.Order order) Order(source, source.Record.Binding.Step(order.First), source.Record.Binding.Step(order.Second), inPlan);
-        foreach (var source in _beliefs.Network.RecordsWith<Conclusion.Do>())
-        {
-            var added = (Conclusion.Do)source.Effect.Conclusion!;
-            var step = new Step(added.Operation, source.Record.Binding.Part(added.Slot));
-            if (added.Before >= 0) Order(source, step, source.Record.Binding.Step(added.Before), inPlan);
-            if (added.After >= 0) Order(source, source.Record.Binding.Step(added.After), step, inPlan);
-        }
-    }
-
-    private void Order(RecordEffect source, Step first, Step second, HashSet<Step> inPlan)
-    {
-        if (first.Equals(second) || !inPlan.Contains(first) || !inPlan.Contains(second)) return;
-        if (_beliefs.Available(source.Record, source.Index) > Assurance.No) Add(_orders, second, (first, source.Record));
+        foreach (var (source, first, second) in _candidates.Orders)
+            if (inPlan.Contains(first) && inPlan.Contains(second) && _beliefs.Available(source.Record, source.Index) > Assurance.No) Add(_orders, second, (first, source.Record));
     }
 
     private void ReadProhibitions(HashSet<Step> inPlan)
     {
-        foreach (var source in _beliefs.Network.RecordsWith<Conclusion.ForbidStep>())
+        foreach (var (source, step) in _candidates.Forbidden)
         {
-            var step = source.Record.Binding.Step(((Conclusion.ForbidStep)source.Effect.Conclusion!).Step);
-            if (inPlan.Contains(step) && IsAboutPlan(source.Record, inPlan) && _beliefs.Given(source.Record, source.Index, step) > Assurance.No) Add(_forbidden, step, source.Record);
-        }
-        foreach (var source in _beliefs.Network.RecordsWith<Conclusion.ForbidWork>())
-        {
-            var work = (Conclusion.ForbidWork)source.Effect.Conclusion!;
-            var step = new Step(work.Operation, source.Record.Binding.Part(work.Slot));
-            if (inPlan.Contains(step) && IsAboutPlan(source.Record, inPlan) && _beliefs.Available(source.Record, source.Index) > Assurance.No) Add(_forbidden, step, source.Record);
+            if (!inPlan.Contains(step) || !IsAboutPlan(source.Record, inPlan)) continue;
+            var level = source.Effect.Conclusion is Conclusion.ForbidStep ? _beliefs.Given(source.Record, source.Index, step) : _beliefs.Available(source.Record, source.Index);
+            if (level > Assurance.No) Add(_forbidden, step, source.Record);
         }
         foreach (var source in _beliefs.Network.RecordsWith<Conclusion.ForbidState>())
             if (IsAboutPlan(source.Record, inPlan) && _beliefs.Available(source.Record, source.Index) > Assurance.No)
@@ -138,16 +149,8 @@ internal sealed class PlanLaws
 
     private void ReadWhiles()
     {
-        var rules = _beliefs.Network.Result.Rules;
-        var parts = _beliefs.Network.Result.Situation.Parts.Where(part => _beliefs.Exists(part) != Truth.No).ToList();
-        foreach (var law in rules.Whiles)
-            foreach (var part in parts)
-            {
-                if (!part.Kind.IsA(law.Aspect.Kind) || !ReferenceEquals(rules.Vocabulary.AspectOf(part.Kind, law.Aspect.Name), law.Aspect)) continue;
-                foreach (var other in parts)
-                    if (law.Other is null ? ReferenceEquals(other, part) : other.Kind.IsA(law.Other))
-                        _whiles.Add((new GroundState(part, law.Aspect, StateSet.Of(law.State)), new GroundState(other, law.OtherAspect, law.States), law.Text));
-            }
+        foreach (var law in _candidates.Whiles)
+            if (_beliefs.Exists(law.While.Part) != Truth.No && _beliefs.Exists(law.Kept.Part) != Truth.No) _whiles.Add(law);
     }
 
     private static GroundState Ground(Record record, StateCondition state) => new(record.Binding.Part(state.Slot), state.Aspect, state.States);
@@ -156,5 +159,50 @@ internal sealed class PlanLaws
     {
         if (!lists.TryGetValue(step, out var list)) lists[step] = list = [];
         list.Add(item);
+    }
+
+    /// <summary>What could bind the steps of a plan under any beliefs: read once, judged under each.</summary>
+    private sealed class Candidates
+    {
+        public Candidates(BeliefState planned, HashSet<Step> inPlan)
+        {
+            var network = planned.Network;
+            foreach (var source in network.RecordsWith<Conclusion.Order>())
+                if (source.Effect.Conclusion is Conclusion.Order order) Order(source, source.Record.Binding.Step(order.First), source.Record.Binding.Step(order.Second), inPlan);
+            foreach (var source in network.RecordsWith<Conclusion.Do>())
+            {
+                var added = (Conclusion.Do)source.Effect.Conclusion!;
+                var step = new Step(added.Operation, source.Record.Binding.Part(added.Slot));
+                if (added.Before >= 0) Order(source, step, source.Record.Binding.Step(added.Before), inPlan);
+                if (added.After >= 0) Order(source, source.Record.Binding.Step(added.After), step, inPlan);
+            }
+            Forbidden = [.. inPlan.SelectMany(step => network.Forbidding(step).Select(source => (source, step)))];
+            ReadWhiles(planned);
+        }
+
+        public List<(RecordEffect Source, Step First, Step Second)> Orders { get; } = [];
+
+        public IReadOnlyList<(RecordEffect Source, Step Step)> Forbidden { get; }
+
+        public List<(GroundState While, GroundState Kept, string Text)> Whiles { get; } = [];
+
+        private void Order(RecordEffect source, Step first, Step second, HashSet<Step> inPlan)
+        {
+            if (!first.Equals(second) && inPlan.Contains(first) && inPlan.Contains(second)) Orders.Add((source, first, second));
+        }
+
+        private void ReadWhiles(BeliefState planned)
+        {
+            var rules = planned.Network.Result.Rules;
+            var parts = planned.Network.Result.Situation.Parts.Where(part => planned.Exists(part) != Truth.No).ToList();
+            foreach (var law in rules.Whiles)
+                foreach (var part in parts)
+                {
+                    if (!part.Kind.IsA(law.Aspect.Kind) || !ReferenceEquals(rules.Vocabulary.AspectOf(part.Kind, law.Aspect.Name), law.Aspect)) continue;
+                    foreach (var other in parts)
+                        if (law.Other is null ? ReferenceEquals(other, part) : other.Kind.IsA(law.Other))
+                            Whiles.Add((new GroundState(part, law.Aspect, StateSet.Of(law.State)), new GroundState(other, law.OtherAspect, law.States), law.Text));
+                }
+        }
     }
 }

@@ -34,9 +34,7 @@ internal static class PlanValidator
 
     private static IEnumerable<Violation> OfOutcome(PlanDraft draft, PlanLaws laws, PlanQuestion question, BeliefState beliefs)
     {
-        // Where no conclusion stands otherwise than planned the steps have been replayed already. What is said of a step that nothing asks
-        // for shows in no conclusion.
-        if (beliefs.StandsAs(draft.Beliefs) && draft.Steps.All(step => beliefs.Available(new Atom.Occurs(step.Step)) > Assurance.No)) return [];
+        if (PlanLaws.AreSame(draft.Beliefs, beliefs, draft.Steps)) return [];
         var known = Known(draft, question);
         var steps = known.Where(step => IsDoneThere(draft.Beliefs, beliefs, step)).ToList();
         return Replay.OfOutcome(beliefs, laws.Under(beliefs, [.. steps.Select(step => step.Step)]), steps, isWhole: known.Count == draft.Steps.Count)

@@ -54,17 +54,19 @@ internal sealed class Replay
     {
         var passed = new int[_laws.Waypoints.Count];
         Pass(passed);
+        var broken = Broken().ToList();
         for (_at = 0; _at < _steps.Count; _at++)
         {
             CheckOrder();
             if (_laws.ProhibitionsOf(Now).Any(record => record.Moments.All(Is))) Report("is forbidden");
             CheckStart();
             CheckNeeds(isEnd: false);
-            var broken = Broken().ToList();
             CheckChanges(Change());
             CheckNeeds(isEnd: true);
-            foreach (var text in Broken())
+            var brokenNow = Broken().ToList();
+            foreach (var text in brokenNow)
                 if (!broken.Contains(text)) Report($"breaks: {text}");
+            broken = brokenNow;
             Pass(passed);
         }
         if (!isWhole) return;

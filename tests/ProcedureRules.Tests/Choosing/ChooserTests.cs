@@ -14,25 +14,10 @@ public sealed class ChooserTests
     {
         // Way 0 of the first choice brings a long job, unless the second one leaves its mark. As long as the second is open the long job may
         // be needed, and counting what may be needed puts way 0 behind way 1, which is dearer than both together.
-        var beliefs = Pack("""
-              - rule: first
-                for: {b: vehicle}
-                when: [ job run on b ]
-                then:
-                  - one_of:
-                      - {option: short, then: [ {do: short_work(b)} ]}
-                      - {option: middling, then: [ {do: middling_work(b)} ]}
-                because: it says so
-                basis: invented
-              - rule: second
-                for: {b: vehicle}
-                when: [ job run on b ]
-                then:
-                  - one_of:
-                      - {option: mark, then: [ {relate: "marked(b, b)"} ]}
-                      - {option: leave, then: [ {notice: left} ]}
-                because: it says so
-                basis: invented
+        var beliefs = Pack(
+            Choice("first", "job run on b", "{option: short, then: [ {do: short_work(b)} ]}", "{option: middling, then: [ {do: middling_work(b)} ]}"),
+            Choice("second", "job run on b", "{option: mark, then: [ {relate: \"marked(b, b)\"} ]}", "{option: leave, then: [ {notice: left} ]}"),
+            """
               - rule: long
                 for: {b: vehicle, s: step}
                 when: [ s does short_work, s on b, "not marked(b, b)" ]
@@ -57,26 +42,9 @@ public sealed class ChooserTests
     public void Choose_FewerStepsDownFromTheFirstRanks_BeatLabour()
     {
         // Way a saves labour but leads to a second choice of which only the second rank is open.
-        var beliefs = Pack("""
-              - rule: first
-                for: {b: vehicle}
-                when: [ job run on b ]
-                then:
-                  - one_of:
-                      - {option: a, then: [ {do: short_work(b)}, {relate: "marked(b, b)"} ]}
-                      - {option: b, then: [ {do: middling_work(b)} ]}
-                because: it says so
-                basis: invented
-              - rule: second
-                for: {b: vehicle}
-                when: [ job run on b, "marked(b, b)" ]
-                then:
-                  - one_of:
-                      - {option: safe, rank: 1, if: "sealed(b, b)", then: [ {notice: safe} ]}
-                      - {option: unsafe, rank: 2, then: [ {notice: unsafe} ]}
-                because: it says so
-                basis: invented
-            """);
+        var beliefs = Pack(
+            Choice("first", "job run on b", "{option: a, then: [ {do: short_work(b)}, {relate: \"marked(b, b)\"} ]}", "{option: b, then: [ {do: middling_work(b)} ]}"),
+            Choice("second", "job run on b, \"marked(b, b)\"", "{option: safe, rank: 1, if: \"sealed(b, b)\", then: [ {notice: safe} ]}", "{option: unsafe, rank: 2, then: [ {notice: unsafe} ]}"));
 
         Assert.Equal(2 * 40 * 60_000, Best(beliefs, new ChoiceBook(beliefs.Network)).Cost.Twice);
     }
@@ -112,8 +80,18 @@ public sealed class ChooserTests
     private static Decision Best(BeliefState beliefs, ChoiceBook book) =>
         new Chooser(book, PlannerOptions.Default, TestContext.Current.CancellationToken).From(beliefs).First(decision => decision.Faults.Count == 0);
 
+    private static string Choice(string name, string when, params string[] options) => $$"""
+          - rule: {{name}}
+            for: {b: vehicle}
+            when: [ {{when}} ]
+            then:
+              - one_of: [ {{string.Join(", ", options)}} ]
+            because: it says so
+            basis: invented
+        """;
+
     // The rules are indented for the list that they stand in.
-    private static BeliefState Pack(string rules) => ChoiceProgram.Believe("""
+    private static BeliefState Pack(params string[] rules) => ChoiceProgram.Believe("""
         pack: program
         version: 1.0.0
         about: Choices
@@ -130,5 +108,5 @@ public sealed class ChooserTests
           run: {on: vehicle, text: run}
         rules:
 
-        """ + rules.ReplaceLineEndings("\n") + "\n");
+        """ + string.Join('\n', rules).ReplaceLineEndings("\n") + "\n");
 }

@@ -14,7 +14,8 @@ public class AskTests
         Assert.Equal(0, exit);
         Assert.Empty(error);
         Assert.Contains("  1. ", output, StringComparison.Ordinal);
-        Assert.Contains("Nothing else can change the plan.\nStill open: ", output, StringComparison.Ordinal);
+        Assert.Contains("Nothing else can change the plan.\n", output, StringComparison.Ordinal);
+        Assert.Contains("\nStill open: ", output, StringComparison.Ordinal);
         Assert.All(output.Split('\n'), line => Assert.True(line.Length <= 80, line));
     }
 

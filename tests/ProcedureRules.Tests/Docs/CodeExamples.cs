@@ -40,7 +40,8 @@ internal static class CodeExamples
         ["PR0702"] = (example, bag) => Plan(example, bag, PlannerOptions.Default),
         ["PR0703"] = (_, bag) => Plan("", bag, PlannerOptions.Default with { MostMoments = 2 }),
         ["PR0705"] = (_, bag) => Plan("", bag, PlannerOptions.Default with { MostHypotheses = 0 }),
-        ["PR0706"] = (example, bag) => ChoiceReader.Read(example["--choose ".Length..], BeliefNetwork.Build(Infer("", bag), bag)!, bag),
+        ["PR0706"] = (example, bag) => ChoiceReader.Find(ChoiceReader.Read(example["--choose ".Length..], bag)!, BeliefNetwork.Build(Infer("", bag), bag)!, bag),
+        ["PR0707"] = OpenOrder,
     };
 
     private static readonly HashSet<string> RuleKeys = ["rule", "for", "when", "then", "because", "basis", "if_unknown"];
@@ -121,6 +122,13 @@ internal static class CodeExamples
 
     private static void Plan(string example, DiagnosticBag bag, PlannerOptions options) =>
         bag.AddRange(Planner.Plan(BeliefNetwork.Build(Infer(example, bag), bag)!.Initial, options).Diagnostics);
+
+    private static void OpenOrder(string example, DiagnosticBag bag)
+    {
+        var engine = ProcedureEngine.Load([new SourceFile("bottom_end.yaml", ReferencePage.Instance.Pack)]).Engine!;
+        var situation = new SheetReader(engine.Vocabulary, engine.Archetypes).Read(File($"vehicle: x\n{Parts}"), File($"work_order: x\njobs: [change_oil]\n{example}\n"), bag)!;
+        bag.AddRange(engine.Open(situation).Diagnostics);
+    }
 
     private static void ReadSheet(string example, DiagnosticBag bag)
     {

@@ -37,7 +37,7 @@ public sealed class SchemaFilesTests
     [MemberData(nameof(Names))]
     public void CommittedSchema_ComparedWithShapes_IsTheSame(string name)
     {
-        var path = RepositoryFolder.Of("rules", "schema", name);
+        var path = RepositoryFiles.PathOf("rules", "schema", name);
         if (Environment.GetEnvironmentVariable("PROCEDURERULES_WRITE_SCHEMAS") == "1")
         {
             Directory.CreateDirectory(Path.GetDirectoryName(path)!);
@@ -52,7 +52,7 @@ public sealed class SchemaFilesTests
     [MemberData(nameof(Files))]
     public void ShippedFile_JudgedByItsSchema_IsValid(string schema, string path)
     {
-        Assert.True(IsValid(schema, File.ReadAllText(RepositoryFolder.Of(path))));
+        Assert.True(IsValid(schema, File.ReadAllText(RepositoryFiles.PathOf(path))));
     }
 
     [Fact]
@@ -70,7 +70,7 @@ public sealed class SchemaFilesTests
     }
 
     private static IEnumerable<TheoryDataRow<string, string>> FilesIn(string schema, params string[] folder) =>
-        from path in Directory.EnumerateFiles(RepositoryFolder.Of(folder), "*.yaml")
+        from path in Directory.EnumerateFiles(RepositoryFiles.PathOf(folder), "*.yaml")
         orderby path
-        select new TheoryDataRow<string, string>(schema, Path.GetRelativePath(RepositoryFolder.Of(), path).Replace('\\', '/'));
+        select new TheoryDataRow<string, string>(schema, Path.GetRelativePath(RepositoryFiles.PathOf(), path).Replace('\\', '/'));
 }

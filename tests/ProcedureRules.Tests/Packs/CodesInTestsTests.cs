@@ -8,7 +8,7 @@ namespace ProcedureRules.Tests.Packs;
 public sealed class CodesInTestsTests
 {
     private static readonly string Expected = string.Concat(
-        Directory.EnumerateFiles(RepositoryFolder.Of("tests", "ProcedureRules.Tests"), "*MistakesTests.cs", SearchOption.AllDirectories).Select(File.ReadAllText));
+        Directory.EnumerateFiles(RepositoryFiles.PathOf("tests", "ProcedureRules.Tests"), "*MistakesTests.cs", SearchOption.AllDirectories).Select(File.ReadAllText));
 
     public static TheoryData<string> Codes =>
         [.. DiagnosticCodes.All.Select(code => code.Code).Where(code => code.StartsWith("PR02", StringComparison.Ordinal) || code.StartsWith("PR05", StringComparison.Ordinal) || code.StartsWith("PR09", StringComparison.Ordinal))];

@@ -13,8 +13,8 @@ public sealed class ShippedPacksTests
 
     public static TheoryData<string> Sheets =>
         [.. SheetFolders
-            .SelectMany(folder => Directory.EnumerateFiles(RepositoryFolder.Of("samples", folder), "*.yaml"))
-            .Select(path => Path.GetRelativePath(RepositoryFolder.Of("samples"), path).Replace('\\', '/'))
+            .SelectMany(folder => Directory.EnumerateFiles(RepositoryFiles.PathOf("samples", folder), "*.yaml"))
+            .Select(path => Path.GetRelativePath(RepositoryFiles.PathOf("samples"), path).Replace('\\', '/'))
             .Order(StringComparer.Ordinal)];
 
     public static TheoryData<string> Archetypes => [.. Shipped.Packs.Archetypes.Keys.Order(StringComparer.Ordinal)];
@@ -31,7 +31,7 @@ public sealed class ShippedPacksTests
     public void ReadFile_Sample_NoComplaint(string path)
     {
         var bag = new DiagnosticBag();
-        var situation = new SheetReader(Shipped.Packs.Vocabulary, Shipped.Packs.Archetypes).ReadFile(RepositoryFolder.Of("samples", path), bag);
+        var situation = new SheetReader(Shipped.Packs.Vocabulary, Shipped.Packs.Archetypes).ReadFile(RepositoryFiles.PathOf("samples", path), bag);
         Assert.Equal("", bag.ToSnippets());
         Assert.NotNull(situation);
     }
@@ -48,7 +48,7 @@ public sealed class ShippedPacksTests
     private static (PackSet Packs, string Complaints) ReadShipped()
     {
         var bag = new DiagnosticBag();
-        var packs = RuleFolder.Read(RepositoryFolder.Of("rules"), bag);
+        var packs = RuleFolder.Read(RepositoryFiles.PathOf("rules"), bag);
         return (packs, bag.ToSnippets());
     }
 }

@@ -11,7 +11,7 @@ internal static class RandomShop
 {
     private static readonly string[] Kinds = ["apron", "bracket", "cover", "duct", "engine"];
 
-    public static Shop From(byte[] bytes)
+    public static Shop From(byte[] bytes, bool isTwoJobs = false)
     {
         var dice = new Dice(bytes);
         var shop = new Shop();
@@ -33,8 +33,10 @@ internal static class RandomShop
         (string, string)? Moment() => dice.Throw(4) == 1 ? ($"{dice.Pick(Kinds)}.place", dice.Pick<string>(["fitted", "loose|off", "off"])) : null;
 
         shop.Do("renew_engine", "engine");
+        if (isTwoJobs) shop.For("other").Do($"renew_{dice.Pick(Kinds)}", "engine");
         for (var i = 0; i < 10 && !dice.IsSpent; i++)
         {
+            if (isTwoJobs) shop.For(dice.Throw(2) == 0 ? "job" : "other");
             switch (dice.Throw(10))
             {
                 case 0 or 1 or 2 or 3:

@@ -29,6 +29,8 @@ internal sealed class Shop
     private readonly List<Observation> _observations = [];
     private readonly List<PartStatement> _statements = [];
     private readonly Dictionary<(Part, Aspect), int> _states = [];
+    private readonly HashSet<string> _jobs = ["job"];
+    private string _job = "job";
 
     public Shop()
     {
@@ -185,11 +187,18 @@ internal sealed class Shop
         Reads = (_, _) => [new Reading.OfFact(fact)],
     };
 
-    public BeliefState Believe(Func<IReadOnlyList<CompiledRule>, IReadOnlyList<CompiledRule>>? shuffle = null)
+    /// <summary>What is asked for from here on belongs to this job.</summary>
+    public Shop For(string job)
     {
-        var job = new JobDefinition { Name = "job", Text = new Snippet("the job"), On = Kind("vehicle") };
+        _jobs.Add(_job = job);
+        return this;
+    }
+
+    public BeliefState Believe(Func<IReadOnlyList<CompiledRule>, IReadOnlyList<CompiledRule>>? shuffle = null, IReadOnlyList<string>? jobs = null)
+    {
+        var known = _jobs.ToDictionary(name => name, name => new JobDefinition { Name = name, Text = new Snippet($"the {name}"), On = Kind("vehicle") });
         var vocabulary = new Vocabulary(
-            _kinds.Values, _aspects, _facts, [], _operations.Values, [], [job], ["bay", "under", "bench"], []);
+            _kinds.Values, _aspects, _facts, [], _operations.Values, [], known.Values, ["bay", "under", "bench"], []);
         var rules = new RuleBase
         {
             Packs = [],
@@ -211,7 +220,7 @@ internal sealed class Shop
             PartStatements = _statements,
             Observations = _observations,
             States = _states,
-            Jobs = [new JobRequest(job, Vehicle)],
+            Jobs = [.. (jobs ?? ["job"]).Select(name => new JobRequest(known[name], Vehicle))],
         };
         var result = new InferenceSession(rules).Infer(situation, cancellationToken: TestContext.Current.CancellationToken);
         Assert.Empty(result.Diagnostics);
@@ -322,7 +331,7 @@ internal sealed class Shop
         return AddRule(
             name,
             [new Variable("it", Sort.Part, kind, 0), new Variable("v", Sort.Part, Vehicle.Kind, 1)],
-            [new Pattern(new Predicate(PredicateSort.Job, "job"), 1, -1, "job"), new Pattern(new Predicate(PredicateSort.Part, kind.Name), 0, -1, kind.Name)],
+            [new Pattern(new Predicate(PredicateSort.Job, _job), 1, -1, _job), new Pattern(new Predicate(PredicateSort.Part, kind.Name), 0, -1, kind.Name)],
             conclusion, when, []);
     }
 

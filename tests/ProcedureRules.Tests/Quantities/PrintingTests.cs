@@ -64,6 +64,18 @@ public class PrintingTests
         Assert.Equal(si, value.ToDisplay(UnitSystem.Si));
     }
 
+    [Theory]
+    [InlineData("0.9195..1.061 in", "0.91..1.07 in")]
+    [InlineData("-1.061..11.09 in", "-2..12 in")]
+    [InlineData("0.6043..0.7385 in", "0.6..0.74 in")]
+    [InlineData("11.98..12.02 V", "11.98..12.02 V")]
+    [InlineData("1450..1974 lb", "1450..1974 lb")]
+    [InlineData("418.94 lb", "418.9 lb")]
+    [InlineData("20..26.37 inHg vac", "20..26.4 inHg vac")]
+    [InlineData("0.5..inf in", "at least 0.5 in")]
+    public void ToDisplayWorkedOut_OfARange_LeavesTheFiguresThatItsWidthDrowns(string text, string us) =>
+        Assert.Equal(us, Quantity.Read(text).ToDisplayWorkedOut(UnitSystem.Us));
+
     [Fact]
     public void ToDisplay_OfASumOfFigures_ShowsNoRoundingDust()
     {

@@ -107,8 +107,8 @@ public sealed class CompareTests
 
         foreach (var (comparison, sort, says) in new[]
         {
-            (PackComparison.Of(old, [], now, scenarios), PlanEffectSort.In, "rule 'gloves' is new"),
-            (PackComparison.Of(now, scenarios, old, []), PlanEffectSort.Out, "rule 'gloves' is gone"),
+            (PackComparison.Of(old, [], now, scenarios, cancellation: TestContext.Current.CancellationToken), PlanEffectSort.In, "rule 'gloves' is new"),
+            (PackComparison.Of(now, scenarios, old, [], cancellation: TestContext.Current.CancellationToken), PlanEffectSort.Out, "rule 'gloves' is gone"),
         })
         {
             var cause = Assert.Single(comparison.Causes);
@@ -139,7 +139,9 @@ public sealed class CompareTests
         var more = TinyPack.Load(TinyPack.Text.Replace("pan.gap: {", "pan.colour: {type: [red, green], ask: Which?}\n  pan.gap: {", StringComparison.Ordinal));
         var scenario = new SourceFile("red.yaml", "scenario: red\nvehicle: {parts: {pan: pan, cover: cover}}\njobs: [ take_off ]\nfacts: {pan.colour: red}\nexpect: [ {plan: goes_on} ]");
 
-        var (forwards, back) = (PackComparison.Of(TinyPack.Engine, [], more, [scenario]), PackComparison.Of(more, [scenario], TinyPack.Engine, []));
+        var (forwards, back) = (
+            PackComparison.Of(TinyPack.Engine, [], more, [scenario], cancellation: TestContext.Current.CancellationToken),
+            PackComparison.Of(more, [scenario], TinyPack.Engine, [], cancellation: TestContext.Current.CancellationToken));
 
         Assert.Equal((0, "red"), (forwards.Compared, Assert.Single(forwards.OnlyAfter)));
         var (name, why) = Assert.Single(back.OnlyBefore);

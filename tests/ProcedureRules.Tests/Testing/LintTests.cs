@@ -62,7 +62,7 @@ public class LintTests
     [Fact]
     public void Shipped_Packs_HaveNoFinding()
     {
-        var engine = ProcedureEngine.Load(RepositoryFolder.Of("rules")).Engine!;
+        var engine = ProcedureEngine.Load(RepositoryFiles.PathOf("rules")).Engine!;
 
         Assert.Equal("", string.Concat(PackLint.Of(engine).Select(finding => finding.ToSnippet())));
     }

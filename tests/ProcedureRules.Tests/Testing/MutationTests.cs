@@ -1,5 +1,7 @@
 using System.Text.Json;
 using ProcedureRules.Testing;
+using ProcedureRules.Tests.Engine;
+using ProcedureRules.Tests.Repository;
 using Xunit;
 
 namespace ProcedureRules.Tests.Testing;
@@ -29,6 +31,43 @@ public sealed class MutationTests
         var missed = Outcome(rule, change, gap, "labour: 0..10 h");
 
         Assert.Equal((MutantOutcome.Killed, MutantOutcome.Survived), (noticed, missed));
+    }
+
+    [Fact]
+    public void Unknown_ThatARuleSaysNothingOf_IsNoMutant()
+    {
+        var mutants = Run(Rows("{row: a, with: {gap: 1 in}, expect: [ {danger: Mind} ]}"), new()).Mutants.Where(mutant => mutant.Change.StartsWith("if_unknown", StringComparison.Ordinal));
+
+        Assert.All(mutants, mutant => Assert.Equal("a thin wrench", mutant.Rule));
+        Assert.Single(mutants);
+    }
+
+    // Every mutant at every moment that is about its rule, each with a plan of its own, against what is known without a plan.
+    [Fact]
+    public void Outcomes_FoundTheShortWay_AreThoseOfThePlans()
+    {
+        var cases = Rows(
+            "{row: narrow, with: {gap: 1 in}, expect: [ {danger: Mind}, {order: remove_cover before remove_pan}, {value: {pan.slack: 5 in}} ]}",
+            "{row: wide, with: {gap: 4 in}, expect: [ {no_danger: Mind}, {no_detail: thin wrench}, {warning: Oil, at: remove_pan} ]}",
+            "{row: open, with: {gap: unknown}, expect: [ {question: pan.gap}, {detail: thin wrench}, {labour: 4 min} ]}");
+
+        Assert.Equal(Outcomes(Run(cases, new() { IsThorough = true })), Outcomes(Run(cases, new())));
+    }
+
+    [Theory]
+    [InlineData("clutch_plate", "clutch")]
+    [InlineData("vacuum", "vacuum")]
+    public void Outcomes_OfShippedRules_AreThoseOfThePlans(string pack, string scenarios)
+    {
+        var cases = ScenarioSet.Beside(Shipped.Engine, RepositoryFiles.PathOf("rules")).Cases.Where(one => one.IsMeantBy(scenarios)).Take(5).ToList();
+        MutationReport Report(bool isThorough) =>
+            MutationReport.Of(Shipped.Engine, cases, new() { Filter = pack, Limit = 12, Seed = 5, IsThorough = isThorough }, TestContext.Current.CancellationToken);
+
+        var quick = Report(isThorough: false);
+
+        Assert.Empty(quick.Failing);
+        Assert.Equal(12, quick.Mutants.Count);
+        Assert.Equal(Outcomes(Report(isThorough: true)), Outcomes(quick));
     }
 
     [Fact]
@@ -94,6 +133,8 @@ public sealed class MutationTests
         Assert.Equal(report.Killed, json.RootElement.GetProperty("killed").GetInt32());
         Assert.InRange(report.Score, 1, 99);
     }
+
+    private static string Outcomes(MutationReport report) => string.Join('\n', report.Mutants.Select(mutant => $"{mutant.Id}: {mutant.Outcome}"));
 
     private static MutantOutcome Outcome(string rule, string change, string gap, string expectation)
     {

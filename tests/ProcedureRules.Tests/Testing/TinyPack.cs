@@ -50,6 +50,7 @@ internal static class TinyPack
             then: [ {detail: Use the thin wrench} ]
             because: There is no room.
             basis: common practice
+            if_unknown: do
           - rule: slack
             then: [ {set: {pan.slack: 5 in}} ]
             because: So it is made.

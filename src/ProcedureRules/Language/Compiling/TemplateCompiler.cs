@@ -70,7 +70,8 @@ internal sealed class TemplateCompiler(CompilerContext context, RuleScope scope)
         if (checkedNode is not null) nodes.Add(checkedNode);
         return checkedNode switch
         {
-            QuantityNode node => (beliefs, binding, units) => node.IsKnown(beliefs, binding) ? node.Evaluate(beliefs, binding).ToDisplay(units) : NotKnown,
+            FactQuantity { Fact.IsDerived: false } node => (beliefs, binding, units) => node.IsKnown(beliefs, binding) ? node.Evaluate(beliefs, binding).ToDisplay(units) : NotKnown,
+            QuantityNode node => (beliefs, binding, units) => node.IsKnown(beliefs, binding) ? node.Evaluate(beliefs, binding).ToDisplayWorkedOut(units) : NotKnown,
             WordsNode node => (beliefs, binding, _) => Words(node.Type, node.Evaluate(beliefs, binding)),
             TruthNode node => (beliefs, binding, _) => node.Evaluate(beliefs, binding) switch { Truth.Yes => "yes", Truth.No => "no", _ => NotKnown },
             TextNode node => (beliefs, binding, _) => node.IsKnown(beliefs, binding) ? node.Evaluate(beliefs, binding).Text! : NotKnown,

@@ -1,0 +1,55 @@
+using ProcedureRules.Inference;
+using ProcedureRules.Language;
+using ProcedureRules.Testing.Expectations;
+
+namespace ProcedureRules.Testing.Mutating;
+
+/// <summary>A rule at a moment, with what changes of it are known to come to there.</summary>
+internal sealed class TriedStage
+{
+    // An assumption that a condition reads stands in the plan, whatever the condition comes to.
+    private readonly bool _isReadHeard;
+    private readonly Dictionary<string, bool> _concerns = new(StringComparer.Ordinal);
+
+    public TriedStage(StagedRule of)
+    {
+        Of = of;
+        _isReadHeard = of.Stage.Judging.Any(expected => expected is WordsExpected { Keyword: "assumption" });
+        Forms = FormsOf(Records);
+    }
+
+    /// <summary>The rule at the moment.</summary>
+    public StagedRule Of { get; }
+
+    /// <summary>All records of the moment.</summary>
+    public IReadOnlyList<Record> Records => Of.Stage.Outcome.Beliefs.Network.Records;
+
+    /// <summary>The forms of the rule's records as they are.</summary>
+    public RuleForms Forms { get; }
+
+    /// <summary>Whether other forms of them are noticed.</summary>
+    public Dictionary<RuleForms, bool> Known { get; } = [];
+
+    /// <summary>Whether an expectation speaks of what records of the rule lead to.</summary>
+    public bool Concerns(IReadOnlyList<int> records)
+    {
+        var key = string.Join(',', records);
+        return _concerns.TryGetValue(key, out var known) ? known : _concerns[key] = Of.Concern.Value.Has(new Consequences(Of.Stage.Outcome.Beliefs.Network, records));
+    }
+
+    /// <summary>The forms of the rule's records within changed ones.</summary>
+    public RuleForms FormsOf(IReadOnlyList<Record> records) =>
+        new([.. Of.Of.Select(at => RecordForm.Of(records[at], Of.Stage.Outcome.Beliefs, _isReadHeard))]);
+
+    /// <summary>The records that are more than before, where all that were are still there and the new ones are of the rule; else null.</summary>
+    public IReadOnlyList<Record>? More(IReadOnlyList<Record> records)
+    {
+        var rule = Records[Of.Of[0]].Rule!;
+        var known = Records.Select(Key).ToHashSet();
+        var more = records.Where(record => !known.Contains(Key(record))).ToList();
+        return records.Count == Records.Count + more.Count && more.TrueForAll(record => record.Mechanism == Mechanism.Rule && record.Rule?.Title == rule.Title && record.Rule.Pack == rule.Pack) ? more : null;
+
+        static (Mechanism, string?, Binding, string) Key(Record record) =>
+            (record.Mechanism, record.Rule?.Name, record.Binding, record.Rule is null ? string.Join('|', record.Premises) + string.Join('|', record.Effects.Select(effect => effect.Atom)) : "");
+    }
+}
