@@ -2,7 +2,6 @@ using ProcedureRules.Beliefs;
 using ProcedureRules.Facts;
 using ProcedureRules.Language;
 using ProcedureRules.Logic;
-using ProcedureRules.Ordering;
 
 namespace ProcedureRules.Asking;
 

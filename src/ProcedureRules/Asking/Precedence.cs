@@ -1,9 +1,7 @@
 using ProcedureRules.Beliefs;
-using ProcedureRules.Facts;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
 using ProcedureRules.Logic;
-using ProcedureRules.Ordering;
 
 namespace ProcedureRules.Asking;
 

@@ -23,8 +23,8 @@ public class NothingLostTests
         {
             var report = FlatReport.Of(format, plan);
             var (behind, colon, dot) = (0, format == "text" ? ":" : "", format == "html" ? "" : ".");
-            AllIn(Before(plan, plan.Steps.FirstOrDefault()), plan.Stops.Select(stop => $"{(stop.IsSure ? "STOP" : "STOP?")} {stop.Text}"));
-            AllIn(Before(plan, plan.Steps.FirstOrDefault()), plan.Cautions.Select(Words));
+            AllIn(Before(plan, First(plan)), plan.Stops.Select(stop => $"{(stop.IsSure ? "STOP" : "STOP?")} {stop.Text}"));
+            AllIn(Before(plan, First(plan)), plan.Cautions.Select(Words));
             AllIn(report, plan.Holds.Select(hold => hold.Text.ToString()));
             foreach (var (step, next) in plan.Steps.Zip(plan.Steps.Skip(1).Append(null)))
             {
@@ -78,7 +78,7 @@ public class NothingLostTests
         var plan = Shipped.Plan(order);
 
         var report = FlatReport.OneLine(string.Join('\n', ScheduleText.Lines(
-            Scheduler.Schedule(plan, Workshop.Usual, new DateTime(2026, 11, 23, 8, 0, 0)), UnitSystem.Us).Select(line => line.Text)));
+            Scheduler.Schedule(plan, Workshop.Usual, new DateTime(2026, 11, 23, 8, 0, 0), TestContext.Current.CancellationToken), UnitSystem.Us).Select(line => line.Text)));
 
         AllIn(report, plan.Cautions.Concat(plan.Steps.SelectMany(step => step.Cautions)).Select(caution => $"{caution.Signal.ToString().ToUpperInvariant()}: {caution.Text}"));
     }
@@ -91,4 +91,6 @@ public class NothingLostTests
     }
 
     private static IEnumerable<string> Texts(JsonElement of, string list) => of.GetProperty(list).EnumerateArray().Select(item => item.GetProperty("text").GetString()!);
+
+    private static PlanStep? First(Plan plan) => plan.Steps is [var first, ..] ? first : null;
 }
