@@ -22,6 +22,7 @@ internal sealed class SmallestChange(BeliefState beliefs, WhyNotTarget target, C
     /// <summary>How many finds are planned: the larger the plans, the fewer.</summary>
     private readonly int _mostPlanned = Math.Clamp(MostSteps / Math.Max(1, beliefs.Network.AtomsOf<Atom.Occurs>().Count(atom => beliefs.Required(atom) >= Assurance.Provisional)), FewestPlanned, MostPlanned);
     private int _planned;
+    private bool _isCut;
 
     /// <summary>What the search came to.</summary>
     public ChangeSearch Result { get; private set; } = ChangeSearch.NoneOfTwo;
@@ -52,6 +53,7 @@ internal sealed class SmallestChange(BeliefState beliefs, WhyNotTarget target, C
             }
         }
 
+        if (_isCut) Result = ChangeSearch.Unfinished;
         return [];
     }
 
@@ -79,6 +81,7 @@ internal sealed class SmallestChange(BeliefState beliefs, WhyNotTarget target, C
     // What the conditions of a record rest on, and those behind its premises: facts that somebody can state.
     private void Collect(Record record, int depth, HashSet<object> seen, List<Reading> readings)
     {
+        if (depth > MostDepth) _isCut = true;
         if (depth > MostDepth || !seen.Add(record)) return;
         foreach (var reading in beliefs.Network.ReadingsOf(record)) Collect(reading, depth, seen, readings);
         foreach (var premise in record.Premises)

@@ -77,8 +77,8 @@ public readonly partial record struct Quantity
     public string ToDisplay(UnitSystem system) => QuantityPrinter.Display(this, system);
 
     /// <summary>
-    /// The same for a value that was worked out: of a range only the figures that its width does not drown, rounded outward. 0.9195..1.061 in, a
-    /// seventh of an inch wide, is told as 0.91..1.07 in.
+    /// The same for a value that was worked out: of a range of lengths only the figures that its width does not drown, rounded outward.
+    /// 0.9195..1.061 in, a seventh of an inch wide, is told as 0.91..1.07 in. Torques, charges and pressures keep theirs: they are often ceilings.
     /// </summary>
     internal string ToDisplayWorkedOut(UnitSystem system) => QuantityPrinter.Display(this, system, isWorkedOut: true);
 }

@@ -28,7 +28,7 @@ internal static class QuantityPrinter
 
         // What is one figure but for the last bits of a sum is shown as one figure.
         if (Quantity.EqualTo(value, value) == Truth.Yes) return WithUnit(DisplayFigure.Nearest(value.Low, unit), unit);
-        var finest = isWorkedOut ? DisplayFigure.Finest(value.High - value.Low, lowUnit) : int.MinValue;
+        var finest = isWorkedOut && value.Dimension == Dimension.Length ? DisplayFigure.Finest(value.High - value.Low, lowUnit) : int.MinValue;
         return Joined((DisplayFigure.Down(value.Low, lowUnit, finest), lowUnit), (DisplayFigure.Up(value.High, highUnit, finest), highUnit));
     }
 

