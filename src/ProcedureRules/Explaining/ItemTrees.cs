@@ -17,7 +17,7 @@ internal sealed class ItemTrees(Plan plan)
 
     /// <summary>Why a record says something, with what its conclusions of that sort reckon with.</summary>
     public WhyNode Of(Record record, PlanItemSort? sort = null) => _tree.Of(record, conclusion => (sort, conclusion) is
-        (PlanItemSort.Check, Conclusion.Check) or (PlanItemSort.Wait, Conclusion.Wait) or (PlanItemSort.Hold, Conclusion.Figure or Conclusion.Know));
+        (PlanItemSort.Check, Conclusion.Check) or (PlanItemSort.Wait, Conclusion.Wait) or (PlanItemSort.Hold, Conclusion.Figure));
 
     public WhyNode Of(Reading reading) => _tree.Of(reading);
 

@@ -54,7 +54,7 @@ internal sealed class SheetReader(Vocabulary vocabulary, IReadOnlyDictionary<str
         if (SourceFiles.TryLoad(path, bag) is not { } file)
             return null;
         // A trial read tells what the file is; the reading proper tells its mistakes.
-        if (YamlReader.Read(file, new DiagnosticBag()) is not YamlMapping root || !root.Has("work_order"))
+        if (YamlReader.Read(file, new DiagnosticBag()) is not YamlMapping root || !FileSorts.IsWorkOrder(root))
             return Read(file, null, bag);
         if (sheet is not null)
             return SourceFiles.TryLoad(sheet, bag) is { } other ? Read(other, file, bag) : null;

@@ -102,7 +102,10 @@ internal sealed class Drafter(Decision decision, ChoiceBook book, Settling settl
         {
             var what = HoldFinder.What(_beliefs, source);
             var conditions = settling.Of(source);
-            yield return (source, new Wording(units => $"{what.In(units)}: not decided until it is known whether {string.Join(", and whether ", conditions.Select(entry => entry.Text.In(units)))}"),
+            var isStop = source.Effect.Conclusion is Conclusion.Stop;
+            yield return (source, new Wording(units => isStop
+                ? $"The job may stop here. If {string.Join(", and if ", conditions.Select(entry => entry.Text.In(units)))}, which is not known: {what.In(units)}"
+                : $"{what.In(units)}: not decided until it is known whether {string.Join(", and whether ", conditions.Select(entry => entry.Text.In(units)))}"),
                 [.. conditions.SelectMany(entry => entry.Readings)]);
         }
         foreach (var key in decision.Undecided)

@@ -53,15 +53,18 @@ internal static partial class Words
             var variable = record.Rule?.Variables.FirstOrDefault(variable => variable.Name == match.Value && variable.Sort == Sort.Part);
             return variable is null ? match.Value : record.Binding.Part(variable.Slot).Text;
         });
-        text = Any().Replace(text, match => $"there is {("aeiou".Contains(match.Groups[1].Value[0]) ? "an" : "a")} {match.Groups[1].Value}");
+        text = Any().Replace(text, match => $"there is {Article(match)} {match.Groups["kind"].Value}");
         foreach (var (sign, words) in Comparisons) text = text.Replace(sign, words, StringComparison.Ordinal);
         return Name(Dot().Replace(Demanded().Replace(text, "the $1 demanded"), " "));
     }
 
+    private static string Article(Match any) =>
+        any.Groups["not"].Success ? "no" : "aeiou".Contains(any.Groups["kind"].Value[0]) ? "an" : "a";
+
     private static readonly (string Sign, string Words)[] Comparisons =
         [(" <= ", " is at most "), (" >= ", " is at least "), (" < ", " is less than "), (" > ", " is more than "), ("is_not", "is not")];
 
-    [GeneratedRegex(@"\bany\((\w+)\)", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"\b(?<not>not )?any\((?<kind>\w+)\)", RegexOptions.CultureInvariant)]
     private static partial Regex Any();
 
     [GeneratedRegex(@"demanded\(([^()]*)\)", RegexOptions.CultureInvariant)]

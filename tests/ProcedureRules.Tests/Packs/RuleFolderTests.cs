@@ -81,6 +81,15 @@ public sealed class RuleFolderTests : IDisposable
         Assert.Equal($"{_folder}/van.yaml:1:1: error PR0001: there is no such file\n", bag.ToSnippets());
     }
 
+    [Fact]
+    public void ReadFile_WorkOrderWithoutItsTitle_IsTakenForAWorkOrder()
+    {
+        Write("van.yaml", GivenVan);
+        Write("starter.yaml", "vehicle: van.yaml\njobs: [replace_starter]\n");
+        var mistake = Assert.Single(ReadFile("starter.yaml").Bag.Ordered());
+        Assert.Contains("work_order", mistake.Message, StringComparison.Ordinal);
+    }
+
     private const string GivenVan = "vehicle: van\nparts: {starter: starter}\n";
 
     private (Situation? Situation, DiagnosticBag Bag) ReadFile(string path)
