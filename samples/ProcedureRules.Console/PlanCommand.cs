@@ -48,7 +48,7 @@ internal static class PlanCommand
                     break;
             }
 
-            return plan.Stops.Count > 0 ? ExitCode.NoPlan : ExitCode.Done;
+            return plan.IsStopped ? ExitCode.NoPlan : ExitCode.Done;
         });
         return command;
     }

@@ -56,7 +56,7 @@ internal static class ScheduleCommand
             var system = UnitsOption.Read(parsed, units);
             if (FormatOption.IsJson(parsed, format)) console.Output.WriteLine(ScheduleJson.Write(schedule, system));
             else console.Write(ScheduleText.Lines(schedule, system, console.Width));
-            return plan.Stops.Count > 0 ? ExitCode.NoPlan : ExitCode.Done;
+            return plan.IsStopped ? ExitCode.NoPlan : ExitCode.Done;
         });
         return command;
     }

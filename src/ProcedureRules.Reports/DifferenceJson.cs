@@ -44,7 +44,7 @@ public static class DifferenceJson
         json.WriteNumber("steps", plan.Steps.Count);
         json.Minutes("labour", plan.Labour);
         json.WriteNumber("questions", plan.Questions.Count);
-        json.WriteBoolean("stops", plan.Stops.Count > 0);
+        json.WriteBoolean("stops", plan.IsStopped);
         json.WriteEndObject();
     }
 

@@ -37,7 +37,7 @@ internal static class OutlookText
     public static string Outcome(AnswerOutlook answer, UnitSystem units)
     {
         if (answer.Difference is not { } difference) return "there is no plan";
-        if (difference.After.Stops.Count > difference.Before.Stops.Count) return "the job stops";
+        if (difference.After.IsStopped && !difference.Before.IsStopped) return "the job stops";
         var parts = new List<string>();
         if (difference.StepsIn.Count > 0) parts.Add($"comes in: {Steps(difference.StepsIn, units)}");
         if (difference.StepsOut.Count > 0) parts.Add($"goes: {Steps(difference.StepsOut, units)}");

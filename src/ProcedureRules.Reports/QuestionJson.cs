@@ -22,7 +22,7 @@ internal static class QuestionJson
             if (answer.Difference is not { } difference) return;
             json.Texts("stepsIn", difference.StepsIn.Select(step => step.Id));
             json.Texts("stepsOut", difference.StepsOut.Select(step => step.Id));
-            json.WriteBoolean("stops", difference.After.Stops.Count > 0);
+            json.WriteBoolean("stops", difference.After.IsStopped);
             json.Minutes("labour", difference.After.Labour);
         });
     }

@@ -41,7 +41,7 @@ internal sealed class CoverageSheet
         AskedFacts.UnionWith(plan.Questions.Select(question => question.About).OfType<Reading.OfFact>().Select(asked => asked.Key.Fact));
         foreach (var part in plan.Situation.Parts)
             Known.UnionWith(plan.Situation.Vocabulary.FactsOf(part.Kind).Where(fact => IsKnown(plan.Beliefs, new FactKey(part, fact))));
-        foreach (var job in plan.Situation.Jobs.Select(request => request.Job)) Jobs[job] = Jobs.GetValueOrDefault(job) || plan.Stops.Count == 0;
+        foreach (var job in plan.Situation.Jobs.Select(request => request.Job)) Jobs[job] = Jobs.GetValueOrDefault(job) || !plan.IsStopped;
     }
 
     private void Note(BeliefState beliefs, Record record)

@@ -10,8 +10,8 @@ internal sealed record EndExpected(SourceSpan Span, string Text, bool Stops) : E
     {
         var stops = outcome.Plan.Stops;
         return Judgement.Of(
-            stops.Count > 0 == Stops,
-            () => stops.Count == 0 ? $"it goes on, with {outcome.Plan.Steps.Count} steps" : string.Join("; ", stops.Select(stop => stop.Text)),
+            outcome.Plan.IsStopped == Stops,
+            () => !outcome.Plan.IsStopped ? $"it goes on, with {outcome.Plan.Steps.Count} steps" : string.Join("; ", stops.Select(stop => stop.Text)),
             () => [.. stops.Select(stop => $"{stop.Reason.Text} [{stop.Reason.Rule}]")]);
     }
 }

@@ -14,7 +14,7 @@ internal static class CommonLaws
     // Unless a job or a rule wants it otherwise at the end, or the plan says that it cannot go on.
     private static IEnumerable<BrokenLaw> WhatComesOffGoesBack(PlanCourse course)
     {
-        if (course.Plan.Stops.Count > 0) yield break;
+        if (course.Plan.IsStopped) yield break;
         var wanted = course.Plan.Beliefs.Network.Records.SelectMany(record => record.Effects)
             .Where(effect => effect.Conclusion is Conclusion.Need { Step: < 0 }).Select(effect => effect.Atom).OfType<Atom.Wanted>().ToList();
         foreach (var (part, aspect) in course.Touched.Where(touched => !touched.Aspect.IsMark))

@@ -18,12 +18,14 @@ internal sealed class Questioner
     private readonly Func<Record, bool> _counts;
     private readonly Openness _openness;
     private readonly Settling _settling;
+    private readonly Prohibitions _prohibitions;
     private readonly Dictionary<Reading, Inquiry> _inquiries = [];
 
     private Questioner(BeliefState beliefs, Settling settling, Func<Record, bool> counts)
     {
         (_beliefs, _settling, _counts) = (beliefs, settling, counts);
         _openness = new Openness(beliefs);
+        _prohibitions = new Prohibitions(beliefs);
     }
 
     /// <summary>What is asked for the steps of a plan and its choices.</summary>
@@ -57,6 +59,9 @@ internal sealed class Questioner
         if (level is not (Assurance.No or Assurance.Sure))
             foreach (var (_, readings) in _settling.Of(atom))
                 Add(readings, Urgency.Work, new Wording(units => $"whether this is needed: {name.In(units)}"), (0, step), step);
+        foreach (var source in _prohibitions.Waiting(step))
+            foreach (var (_, readings) in _settling.Of(source))
+                Add(readings, Urgency.Safety, WhetherAllowed(name), (source.Effect.Conclusion!, step), step);
         foreach (var source in _beliefs.Network.RecordsAbout(step))
         {
             var (record, index) = (source.Record, source.Index);
@@ -91,12 +96,16 @@ internal sealed class Questioner
     {
         Conclusion.Caution { Signal: >= Signal.Warning } caution => (Urgency.Safety, About("a warning", caution.Text, source)),
         Conclusion.Caution caution => (Urgency.Other, About("a caution", caution.Text, source)),
-        Conclusion.ForbidStep => (Urgency.Safety, new Wording(units => $"whether this may be done: {step.In(units)}")),
+        Conclusion.ForbidStep => (Urgency.Safety, WhetherAllowed(step)),
         Conclusion.Need need => (Urgency.Work, new Wording(units =>
             $"whether {Words.State(new GroundState(source.Record.Binding.Part(need.State.Slot), need.State.Aspect, need.State.States))} is needed for: {step.In(units)}")),
         Conclusion.Order => (Urgency.Other, new Wording(units => $"the order around: {step.In(units)}")),
         _ => (Urgency.Other, new Wording(units => $"what goes with: {step.In(units)}")),
     };
+
+    private (Urgency, Wording) AboutStop(Conclusion.Stop stop, RecordEffect source) => (Urgency.Safety, About("a stop", stop.Text, source));
+
+    private static Wording WhetherAllowed(Wording step) => new(units => $"whether this may be done: {step.In(units)}");
 
     private Wording About(string what, Template text, RecordEffect source)
     {
@@ -106,12 +115,11 @@ internal sealed class Questioner
 
     private void AskOfChoices(ChoiceBook book)
     {
-        var prohibitions = new Prohibitions(_beliefs);
         foreach (var key in book.Keys)
         {
             var open = new Atom.Open(key);
             if (_beliefs.Required(open) >= Assurance.Provisional)
-                foreach (var option in book.Options(key)) AskWhetherForbidden(option, prohibitions);
+                foreach (var option in book.Options(key)) AskWhetherForbidden(option);
             if (_beliefs.Available(open) == Assurance.No || key is not ChoiceKey.OfRule rule) continue;
             foreach (var option in book.Options(key))
             {
@@ -125,18 +133,22 @@ internal sealed class Questioner
     }
 
     // A way is kept from while it may be forbidden; an answer may open it.
-    private void AskWhetherForbidden(ChoiceOption option, Prohibitions prohibitions)
+    private void AskWhetherForbidden(ChoiceOption option)
     {
         foreach (var step in option.Steps)
-            if (prohibitions.Of(step) is { } source && UnknownReads(source.Record) is { Count: > 0 } unknown)
+            if (_prohibitions.Of(step) is { } source && UnknownReads(source.Record) is { Count: > 0 } unknown)
                 Add(unknown, Urgency.Work, new Wording(units => $"whether this way is open: {Words.Instruction(_beliefs, step, units)}"), option, null);
     }
 
     private void AskOfHeld(IReadOnlyList<RecordEffect> held)
     {
         foreach (var source in held)
-            foreach (var (_, readings) in _settling.Of(source))
-                Add(readings, Urgency.Work, new Wording(units => $"whether this is done: {HoldFinder.What(_beliefs, source).In(units)}"), source, null);
+        {
+            var (urgency, matter) = source.Effect.Conclusion is Conclusion.Stop stop
+                ? AboutStop(stop, source)
+                : (Urgency.Work, new Wording(units => $"whether this is done: {HoldFinder.What(_beliefs, source).In(units)}"));
+            foreach (var (_, readings) in _settling.Of(source)) Add(readings, urgency, matter, source, null);
+        }
     }
 
     private void AskOfTheWhole()
@@ -154,7 +166,7 @@ internal sealed class Questioner
             if (unknown.Count == 0) continue;
             var (urgency, matter) = source.Effect.Conclusion switch
             {
-                Conclusion.Stop stop => (Urgency.Safety, About("a stop", stop.Text, source)),
+                Conclusion.Stop stop => AboutStop(stop, source),
                 Conclusion.Caution { Signal: >= Signal.Warning } caution => (Urgency.Safety, About("a warning", caution.Text, source)),
                 Conclusion.Caution caution => (Urgency.Other, About("a caution", caution.Text, source)),
                 Conclusion.ForbidWork or Conclusion.ForbidState => (Urgency.Safety, new Wording($"whether something may be done: {source.Record.Rule?.Title}")),

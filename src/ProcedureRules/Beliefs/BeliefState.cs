@@ -13,9 +13,10 @@ public sealed class BeliefState : IBeliefs
     private readonly NodeIndex _nodes;
     private readonly Labels _labels;
 
-    private BeliefState(BeliefNetwork network, Labels labels)
+    private BeliefState(BeliefNetwork network, Labels labels, bool isTentative = false)
     {
         Network = network;
+        IsTentative = isTentative;
         _nodes = network.Graph.Nodes;
         _labels = labels;
     }
@@ -72,7 +73,7 @@ public sealed class BeliefState : IBeliefs
     {
         ArgumentNullException.ThrowIfNull(suppositions);
         var labels = _labels.Fork();
-        var state = new BeliefState(Network, labels);
+        var state = new BeliefState(Network, labels, IsTentative);
         var propagation = new Propagation(Network.Graph, Network.Strata, labels, state, _labels);
         var inputs = new Inputs(Network, labels);
         foreach (var supposition in suppositions)
@@ -115,6 +116,12 @@ public sealed class BeliefState : IBeliefs
         propagation.Run();
         return state;
     }
+
+    /// <summary>Whether what only may stop or forbid work is not in its way: what is planned then holds before it.</summary>
+    internal bool IsTentative { get; }
+
+    /// <summary>The same beliefs, tentative or not.</summary>
+    internal BeliefState Tentatively(bool isTentative) => isTentative == IsTentative ? this : new BeliefState(Network, _labels, isTentative);
 
     /// <summary>The atoms that stand otherwise than under other beliefs on this network.</summary>
     internal IEnumerable<Atom> AtomsUnlike(BeliefState other) => _labels.Atoms.DifferencesFrom(other._labels.Atoms).Select(index => _nodes.Atoms[index]);

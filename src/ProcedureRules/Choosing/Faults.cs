@@ -32,9 +32,9 @@ internal static class Faults
             if (required < Assurance.Provisional || prohibitions.Of(atom.Step) is not { } source) continue;
             var level = beliefs.Given(source.Record, source.Index, atom.Step);
             if (unsettled is not null && !(unsettled.IsSettled(required, network.Graph.Nodes.Of(atom)) && unsettled.IsSettled(level, source.Record))) continue;
-            faults.Add(new Fault(
-                new Wording(units => $"\"{Words.Instruction(beliefs, atom.Step, units)}\" would be needed and may not be done"),
-                level == Assurance.Sure && required >= Assurance.Protective, source.Record, atom));
+            var isSure = level == Assurance.Sure && required >= Assurance.Protective;
+            var ending = isSure ? "and may not be done" : "and it is not known whether it may be done";
+            faults.Add(new Fault(new Wording(units => $"\"{Words.Instruction(beliefs, atom.Step, units)}\" would be needed, {ending}"), isSure, source.Record, atom));
         }
         return [.. faults.OrderBy(fault => fault.Text.ToString(), StringComparer.Ordinal)];
     }

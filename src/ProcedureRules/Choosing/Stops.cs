@@ -12,7 +12,7 @@ internal static class Stops
     /// <param name="check">A step that finds something out and is to be done, or null.</param>
     public static IEnumerable<RecordEffect> Binding(BeliefState beliefs, Step? check = null) => Standing(beliefs, check).Where(source => !IsWaiting(beliefs, source));
 
-    /// <summary>What may stop the job and says itself that the plan goes on until that is known.</summary>
+    /// <summary>What may stop the job and says itself that the plan goes on until that is known; or all that may, where it is planned tentatively.</summary>
     public static IEnumerable<RecordEffect> Waiting(BeliefState beliefs) => Standing(beliefs, null).Where(source => IsWaiting(beliefs, source));
 
     private static IEnumerable<RecordEffect> Standing(BeliefState beliefs, Step? check)
@@ -26,8 +26,8 @@ internal static class Stops
 
     private static bool IsWaiting(BeliefState beliefs, RecordEffect source) => (source.Effect.IfUnknown, beliefs.Available(source.Record, source.Index)) switch
     {
+        (not IfUnknown.Do, < Assurance.Sure) when beliefs.IsTentative => true,
         (IfUnknown.Hold, Assurance.Held) => true,
-        (IfUnknown.BehindCheck, Assurance.Provisional or Assurance.Held) => true,
         _ => false,
     };
 }

@@ -62,7 +62,7 @@ public sealed record QuestionOutlook(PlanQuestion Question, Quantity Swing, Quan
         ArgumentNullException.ThrowIfNull(beliefs);
         List<AnswerOutlook> answers = [.. Outcomes.Sampled(beliefs, Question.About).Select(outcome => new AnswerOutlook(
             outcome.Text, Planner.Plan(beliefs.With([outcome.Answer]), cancellation).Plan is { } after ? PlanDifference.Between(plan, after) : null))];
-        var labours = answers.Where(answer => answer.Difference?.After.Stops.Count == 0).Select(answer => answer.Difference!.After.Labour.Midpoint ?? 0).ToList();
+        var labours = answers.Where(answer => answer.Difference?.After.IsStopped == false).Select(answer => answer.Difference!.After.Labour.Midpoint ?? 0).ToList();
         return this with { Answers = answers, Swing = Apart(labours), Always = DoneAnyway(plan) };
     }
 

@@ -27,6 +27,7 @@ internal sealed class Drafter(Decision decision, ChoiceBook book, Settling settl
         var questions = Write(Questioner.Ask(_beliefs, settling, steps, book, held), occurrences, new Together(steps).Has);
         var attacher = new Attacher(world, occurrences, _reasons, settling, questions);
         var (placed, general) = Place(held, occurrences, questions);
+        AddDoubts(placed, occurrences, questions);
         var planSteps = attacher.Attach(placed);
         AddHead(attacher);
         return new PlanDraft
@@ -38,6 +39,7 @@ internal sealed class Drafter(Decision decision, ChoiceBook book, Settling settl
             Cautions = HeadCautions(),
             Findings = FindingList.Of(_beliefs, _reasons),
             TellingChecks = TellingChecks.Of(_beliefs),
+            Stops = _beliefs.IsTentative ? StopsOf(Faults.Of(_beliefs.Tentatively(false))) : [],
             Holds = general,
             Choices = new ChoiceWriter(decision, book, options, _reasons).Write(occurrences),
             ChoicesBound = decision.Bound is { } seconds ? Quantity.Point(seconds, Dimension.Duration) : null,
@@ -60,12 +62,36 @@ internal sealed class Drafter(Decision decision, ChoiceBook book, Settling settl
         {
             Situation = _situation,
             Beliefs = _beliefs,
-            Stops = [.. faults.Select(fault => new PlanStop(fault.Text, fault.IsSure, _reasons.Of(fault.Record)))],
+            Stops = StopsOf(faults),
             Questions = Write(Questioner.AskBefore(_beliefs, settling, steps, book, HoldFinder.Roots(_beliefs)), [], Together.OrServing(_beliefs, steps)),
             Cautions = HeadCautions(),
             Findings = FindingList.Of(_beliefs, _reasons),
             TellingChecks = TellingChecks.Of(_beliefs),
         };
+    }
+
+    private IReadOnlyList<PlanStop> StopsOf(IReadOnlyList<Fault> faults) =>
+        [.. faults.Select(fault => new PlanStop(fault.Text, fault.IsSure, _reasons.Of(fault.Record)))];
+
+    // What may turn out to be forbidden is not begun before that is known; then there is another plan, or none.
+    private void AddDoubts(Dictionary<int, List<PlanHold>> placed, IReadOnlyList<Occurrence> occurrences, IReadOnlyList<PlanQuestion> questions)
+    {
+        var prohibitions = new Prohibitions(_beliefs);
+        var openness = new Openness(_beliefs);
+        foreach (var occurrence in occurrences)
+            foreach (var source in prohibitions.Waiting(occurrence.Work.Step))
+            {
+                var conditions = settling.Of(source);
+                var ids = openness.Behind(conditions.SelectMany(entry => entry.Readings)).Select(QuestionWriter.IdOf).ToHashSet();
+                var text = new Wording(units => $"It may turn out that this may not be done: not before it is known whether {string.Join(", and whether ", conditions.Select(entry => entry.Text.In(units)))}. Then plan again.");
+                Add(placed, occurrence.Index, new PlanHold(text, [.. questions.Where(question => ids.Contains(question.Id)).Select(question => question.Id)], _reasons.Of(source.Record), PlansAgain: true));
+            }
+    }
+
+    private static void Add(Dictionary<int, List<PlanHold>> placed, int index, PlanHold hold)
+    {
+        if (placed.TryGetValue(index, out var list)) list.Add(hold);
+        else placed[index] = [hold];
     }
 
     private List<PlanQuestion> Write(IReadOnlyList<Inquiry> inquiries, IReadOnlyList<Occurrence> occurrences, Func<Record, bool> counts)
@@ -89,9 +115,8 @@ internal sealed class Drafter(Decision decision, ChoiceBook book, Settling settl
             var about = StepsOf(source.Record).ToHashSet();
             var at = occurrences.FirstOrDefault(occurrence => about.Contains(occurrence.Work.Step))
                 ?? occurrences.FirstOrDefault(occurrence => asked.Any(question => question.AtStep == occurrence.Id));
-            if (at is null) general.Add(hold);
-            else if (placed.TryGetValue(at.Index, out var list)) list.Add(hold);
-            else placed[at.Index] = [hold];
+            if (at is not null) Add(placed, at.Index, hold);
+            else if (!(_beliefs.IsTentative && source.Effect.Conclusion is Conclusion.Stop)) general.Add(hold); // The head tells the stop itself.
         }
         return (placed, general);
     }

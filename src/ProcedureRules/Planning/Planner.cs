@@ -29,7 +29,12 @@ public static class Planner
     {
         ArgumentNullException.ThrowIfNull(beliefs);
         ArgumentNullException.ThrowIfNull(options);
-        return new Attempt(new ChoiceBook(beliefs.Network), options, cancellation).Plan(beliefs);
+        var book = new ChoiceBook(beliefs.Network);
+        var attempt = new Attempt(book, options, cancellation);
+        if (attempt.Plan(beliefs) is { } plan) return new PlanResult(plan, []);
+        // Where all that is in the way is only possible, the plan holds before it and tells the rest.
+        if (attempt.MayGoOn && new Attempt(book, options, cancellation).Plan(beliefs.Tentatively(true)) is { } tentative) return new PlanResult(tentative, []);
+        return attempt.Fail();
     }
 
     private sealed class Attempt(ChoiceBook book, PlannerOptions options, CancellationToken cancellation)
@@ -37,7 +42,10 @@ public static class Planner
         private readonly List<Diagnostic> _diagnostics = [];
         private readonly List<(Decision Decision, IReadOnlyList<Fault> Faults)> _stopped = [];
 
-        public PlanResult Plan(BeliefState beliefs)
+        /// <summary>Whether a set of choices was found against which nothing sure stands.</summary>
+        public bool MayGoOn => _stopped.Any(stopped => stopped.Faults.All(fault => !fault.IsSure));
+
+        public Plan? Plan(BeliefState beliefs)
         {
             var tried = 0;
             foreach (var decision in new Chooser(book, options, cancellation).From(beliefs).Take(options.MostHypotheses))
@@ -47,10 +55,16 @@ public static class Planner
                     _stopped.Add((decision, decision.Faults));
                     continue;
                 }
-                if (Plan(decision) is { } plan) return new PlanResult(plan, []);
+                if (Plan(decision) is { } plan) return plan;
                 if (++tried >= options.MostDecisions) break;
             }
 
+            return null;
+        }
+
+        /// <summary>What came of it where there is no plan: why the job stops, or what is wrong.</summary>
+        public PlanResult Fail()
+        {
             // Ways that could not be put in order say more of what is wrong than ways that are forbidden.
             if (_diagnostics.Count > 0) return new PlanResult(null, [.. _diagnostics.Take(1)]);
             if (_stopped.Count == 0) return new PlanResult(null, [Messages.NoDecision()]);
@@ -62,9 +76,11 @@ public static class Planner
         // What stands against every way is what stops the job; where each way has its own reason, all of them are told.
         private List<Fault> WhatStops()
         {
-            var all = _stopped.SelectMany(stopped => stopped.Faults).DistinctBy(fault => fault.Text.ToString()).ToList();
-            var common = all.Where(fault => _stopped.TrueForAll(stopped => stopped.Faults.Any(other => other.Text.ToString() == fault.Text.ToString()))).ToList();
+            var all = _stopped.SelectMany(stopped => stopped.Faults).DistinctBy(Subject).ToList();
+            var common = all.Where(fault => _stopped.TrueForAll(stopped => stopped.Faults.Any(other => Subject(other).Equals(Subject(fault))))).ToList();
             return common.Count > 0 ? common : all;
+
+            static object Subject(Fault fault) => fault.Atom is { } atom ? (fault.Record, atom) : fault.Text.ToString();
         }
 
         private Plan? Plan(Decision decision)

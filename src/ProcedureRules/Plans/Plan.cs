@@ -33,8 +33,11 @@ public sealed class Plan
     /// <summary>Statements that contradict each other.</summary>
     public required IReadOnlyList<Conflict> Conflicts { get; init; }
 
-    /// <summary>Why the job cannot go on, where it cannot; steps stand only as far as it is safe to go.</summary>
+    /// <summary>Why the job cannot go on, or perhaps cannot; a plan with steps holds before what a possible stop is about.</summary>
     public required IReadOnlyList<PlanStop> Stops { get; init; }
+
+    /// <summary>Whether the job stops: there are no steps, and <see cref="Stops"/> say why.</summary>
+    public bool IsStopped => Stops.Count > 0 && Steps.Count == 0;
 
     /// <summary>What the plan waits for and could not place at a step.</summary>
     public required IReadOnlyList<PlanHold> Holds { get; init; }

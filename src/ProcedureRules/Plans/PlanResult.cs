@@ -3,7 +3,7 @@ using ProcedureRules.Diagnostics;
 namespace ProcedureRules.Plans;
 
 /// <summary>
-/// What planning came to. Three cases: a plan with steps; a plan whose <see cref="Plans.Plan.Stops"/> say why the job cannot go on (its steps
+/// What planning came to. Three cases: a plan with steps; a plan that is stopped (<see cref="Plans.Plan.IsStopped"/>), whose stops say why the job cannot go on (its steps
 /// are empty, since none is known to be safe, and its questions say what could end the stop); or no plan and the mistakes in the packs or
 /// the situation that prevent one.
 /// </summary>

@@ -10,14 +10,15 @@ namespace ProcedureRules.Validating;
 internal sealed class Completeness
 {
     private readonly PlanDraft _draft;
+    private readonly PlanLaws _laws;
     private readonly BeliefState _beliefs;
     private readonly List<Violation> _violations = [];
 
-    private Completeness(PlanDraft draft) => (_draft, _beliefs) = (draft, draft.Beliefs);
+    private Completeness(PlanDraft draft, PlanLaws laws) => (_draft, _laws, _beliefs) = (draft, laws, draft.Beliefs);
 
-    public static IReadOnlyList<Violation> Of(PlanDraft draft)
+    public static IReadOnlyList<Violation> Of(PlanDraft draft, PlanLaws laws)
     {
-        var check = new Completeness(draft);
+        var check = new Completeness(draft, laws);
         check.CheckIds();
         check.CheckDueSteps();
         check.CheckHead();
@@ -71,6 +72,8 @@ internal sealed class Completeness
                     states.TryGetValue((moment.Part, moment.Aspect), out var state) ? state : _draft.Situation.StateNow(moment.Part, moment.Aspect)));
                 if (holds) Check(step, i, source);
             }
+            foreach (var doubt in _laws.DoubtsOf(step.Step))
+                if (!step.Holds.Any(hold => hold.PlansAgain && ReferenceEquals(hold.Reason.Record, doubt))) Report(step, $"does not hold for what may forbid it ({RecordName.Of(doubt)})");
             foreach (var (_, after) in step.Changes) states[(after.Part, after.Aspect)] = after.States.States().Single();
             var atom = new Atom.Occurs(step.Step);
             var isOnlyPossible = _beliefs.Required(atom) == Assurance.Provisional || (_beliefs.Required(atom) < Assurance.Provisional && _beliefs.Available(atom) == Assurance.Provisional);

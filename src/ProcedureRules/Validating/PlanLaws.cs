@@ -1,4 +1,5 @@
 using ProcedureRules.Beliefs;
+using ProcedureRules.Choosing;
 using ProcedureRules.Facts;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
@@ -21,6 +22,7 @@ internal sealed class PlanLaws
     private readonly Dictionary<Step, List<(GroundState State, Record Record)>> _needs = [];
     private readonly Dictionary<Step, List<(Step First, Record Record)>> _orders = [];
     private readonly Dictionary<Step, List<Record>> _forbidden = [];
+    private readonly Dictionary<Step, List<Record>> _doubtful = [];
     private readonly List<(GroundState State, Record Record)> _forbiddenStates = [];
     private readonly List<(GroundState While, GroundState Kept, string Text)> _whiles = [];
     private readonly Dictionary<(Part, Aspect), ulong> _ends = [];
@@ -52,6 +54,9 @@ internal sealed class PlanLaws
     /// <summary>What forbids a step.</summary>
     public IReadOnlyList<Record> ProhibitionsOf(Step step) => _forbidden.GetValueOrDefault(step, []);
 
+    /// <summary>What may forbid a step, and a plan that is tentative holds before it for.</summary>
+    public IReadOnlyList<Record> DoubtsOf(Step step) => _doubtful.GetValueOrDefault(step, []);
+
     /// <summary>States that may not be.</summary>
     public IReadOnlyList<(GroundState State, Record Record)> ForbiddenStates => _forbiddenStates;
 
@@ -77,18 +82,24 @@ internal sealed class PlanLaws
             if (atom is Atom.Occurs or Atom.Exists && !(AreAlike(beliefs.Available(atom), planned.Available(atom)) && AreAlike(beliefs.Required(atom), planned.Required(atom)))) return false;
         foreach (var record in beliefs.RecordsUnlike(planned))
             for (var i = 0; i < record.Effects.Count; i++)
-                if (IsLaw(record.Effects[i].Conclusion)
-                    && !(AreAlike(beliefs.Available(record, i), planned.Available(record, i)) && AreAlike(beliefs.Required(record, i), planned.Required(record, i)))) return false;
+                if (IsLaw(record.Effects[i].Conclusion) && !BindAlike(record, i)) return false;
         foreach (var step in steps)
             if (planned.Available(new Atom.Occurs(step.Step)) < Assurance.Provisional) return false;
         return true;
+
+        // A prohibition that a plan holds before binds it once it is sure.
+        bool BindAlike(Record record, int i) =>
+            AreAlike(beliefs.Available(record, i), planned.Available(record, i)) && AreAlike(beliefs.Required(record, i), planned.Required(record, i))
+            && (!IsProhibition(record.Effects[i].Conclusion) || (beliefs.Available(record, i) == Assurance.Sure) == (planned.Available(record, i) == Assurance.Sure));
     }
 
     private static bool AreAlike(Assurance one, Assurance other) =>
         (one > Assurance.No) == (other > Assurance.No) && (one >= Assurance.Provisional) == (other >= Assurance.Provisional);
 
-    private static bool IsLaw(Conclusion? conclusion) => conclusion is Conclusion.Need or Conclusion.Order or Conclusion.Do or Conclusion.Waypoints
-        or Conclusion.ForbidStep or Conclusion.ForbidWork or Conclusion.ForbidState;
+    private static bool IsLaw(Conclusion? conclusion) =>
+        conclusion is Conclusion.Need or Conclusion.Order or Conclusion.Do or Conclusion.Waypoints || IsProhibition(conclusion);
+
+    private static bool IsProhibition(Conclusion? conclusion) => conclusion is Conclusion.ForbidStep or Conclusion.ForbidWork or Conclusion.ForbidState;
 
     /// <summary>Whether a step has to occur.</summary>
     public bool IsRequired(Atom atom) => _beliefs.Required(atom) >= Assurance.Provisional && _planned.Required(atom) >= Assurance.Provisional;
@@ -140,11 +151,19 @@ internal sealed class PlanLaws
         {
             if (!inPlan.Contains(step) || !IsAboutPlan(source.Record, inPlan)) continue;
             var level = source.Effect.Conclusion is Conclusion.ForbidStep ? _beliefs.Given(source.Record, source.Index, step) : _beliefs.Available(source.Record, source.Index);
-            if (level > Assurance.No) Add(_forbidden, step, source.Record);
+            if (level > Assurance.No) Add(Prohibitions.IsWaiting(_beliefs, source, level) ? _doubtful : _forbidden, step, source.Record);
         }
         foreach (var source in _beliefs.Network.RecordsWith<Conclusion.ForbidState>())
-            if (IsAboutPlan(source.Record, inPlan) && _beliefs.Available(source.Record, source.Index) > Assurance.No)
-                _forbiddenStates.Add((Ground(source.Record, ((Conclusion.ForbidState)source.Effect.Conclusion!).State), source.Record));
+        {
+            var level = _beliefs.Available(source.Record, source.Index);
+            if (level == Assurance.No || !IsAboutPlan(source.Record, inPlan)) continue;
+            var state = Ground(source.Record, ((Conclusion.ForbidState)source.Effect.Conclusion!).State);
+            if (!Prohibitions.IsWaiting(_beliefs, source, level)) _forbiddenStates.Add((state, source.Record));
+            else
+                foreach (var step in inPlan)
+                    if (ReferenceEquals(step.Part, state.Part) && step.Operation.Changes.Any(change => ReferenceEquals(change.Aspect, state.Aspect) && change.To >= 0 && state.States.Has(change.To)))
+                        Add(_doubtful, step, source.Record);
+        }
     }
 
     private void ReadWhiles()

@@ -18,13 +18,14 @@ internal static class PlanValidator
         return violations.Count > 0 ? (null, violations) : (Make(draft), []);
     }
 
-    /// <summary>What is wrong with a draft. A draft that stops has no steps to check.</summary>
+    /// <summary>What is wrong with a draft. One that surely stops has no steps to check.</summary>
     public static IReadOnlyList<Violation> Violations(PlanDraft draft)
     {
-        if (draft.Stops.Count > 0) return draft.Steps.Count == 0 ? [] : [new Violation(null, "a stopped job has steps")];
+        if (draft.Stops.Count > 0 && draft.Steps.Count == 0) return [];
+        if (draft.Stops.Any(stop => stop.IsSure)) return [new Violation(null, "a stopped job has steps")];
         var laws = new PlanLaws(draft.Beliefs, [.. draft.Steps.Select(step => step.Step)]);
         var violations = new List<Violation>(Replay.Of(draft.Beliefs, laws, draft.Steps));
-        violations.AddRange(Completeness.Of(draft));
+        violations.AddRange(Completeness.Of(draft, laws));
         if (violations.Count > 0) return violations;
         foreach (var question in draft.Questions)
             foreach (var outcome in Outcomes.Of(draft.Beliefs, question.About))

@@ -54,11 +54,12 @@ internal static class RandomShop
                     break;
                 case 7:
                     var kind = dice.Pick(Kinds);
-                    if (dice.Throw(3) == 1) shop.Forbid($"remove_{kind}", kind, Maybe());
+                    if (dice.Throw(3) == 1) shop.Forbid($"remove_{kind}", kind, Maybe(), dice.Pick<IfUnknown>([IfUnknown.Do, IfUnknown.BehindCheck, IfUnknown.Hold]));
                     else shop.End(kind, "place", dice.Pick<string>(["off", "fitted", "loose"]), Maybe());
                     break;
                 case 8:
-                    shop.About(dice.Pick(operations), Shop.Caution($"mind {i}"), Maybe(), Moment());
+                    if (dice.Throw(4) == 1) shop.Stop($"stop {i}", Maybe(), dice.Pick<IfUnknown>([IfUnknown.Do, IfUnknown.BehindCheck, IfUnknown.Hold]));
+                    else shop.About(dice.Pick(operations), Shop.Caution($"mind {i}"), Maybe(), Moment());
                     break;
                 default:
                     shop.Do($"renew_{dice.Pick(Kinds)}", "engine", Maybe(), dice.Throw(2) == 0 ? IfUnknown.Hold : IfUnknown.BehindCheck);

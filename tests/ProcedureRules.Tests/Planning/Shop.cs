@@ -159,11 +159,11 @@ internal sealed class Shop
     public Shop Pass(string part, string aspect, params string[] states) =>
         Rule($"pass {part} {aspect}", part, new Conclusion.Waypoints([.. states.Select(state => Condition(part, aspect, state))]) { IfUnknown = IfUnknown.Hold }, null);
 
-    public Shop Forbid(string operation, string part, Test? when = null) =>
-        Rule($"forbid {operation} {part}", part, new Conclusion.ForbidWork(_operations[operation], 0) { IfUnknown = IfUnknown.Do }, when);
+    public Shop Forbid(string operation, string part, Test? when = null, IfUnknown ifUnknown = IfUnknown.Do) =>
+        Rule($"forbid {operation} {part}", part, new Conclusion.ForbidWork(_operations[operation], 0) { IfUnknown = ifUnknown }, when);
 
-    public Shop Stop(string text, Test? when = null) =>
-        Rule($"stop {text}", "vehicle", new Conclusion.Stop(Say(text)) { IfUnknown = IfUnknown.Do }, when);
+    public Shop Stop(string text, Test? when = null, IfUnknown ifUnknown = IfUnknown.Do) =>
+        Rule($"stop {text}", "vehicle", new Conclusion.Stop(Say(text)) { IfUnknown = ifUnknown }, when);
 
     public Shop Head(string text) => Rule($"head {text}", "vehicle", Caution(text, Signal.Danger, -1), null);
 

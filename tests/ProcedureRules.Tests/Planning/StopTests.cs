@@ -86,5 +86,70 @@ public class StopTests
         Assert.Equal("A cracked pump is not fitted again.", stop.Text.ToString());
     }
 
+    [Fact]
+    public void Stop_ThatMayBe_IsToldAndHeldBeforeTheStepItIsAbout()
+    {
+        var plan = Plan(Above, "above");
+
+        var stop = Assert.Single(plan.Stops);
+        Assert.False(stop.IsSure);
+        Assert.False(plan.IsStopped);
+        var hold = Assert.Single(plan.Steps.Single(step => step.Step.Operation.Name == "raise").Holds);
+        Assert.Contains("The lifting points do not carry the vehicle.", hold.Text.ToString(), StringComparison.Ordinal);
+        Assert.Equal(["vehicle.points_sound"], hold.Questions);
+        Assert.All(plan.Steps.Where(step => step.Step.Operation.Name != "raise"), step => Assert.Empty(step.Holds));
+    }
+
+    [Theory]
+    [InlineData("yes", false)]
+    [InlineData("no", true)]
+    public void Stop_ThatIsKnown_StopsOrDoesNot(string points, bool stops) =>
+        Assert.Equal(stops, Plan(Above, "above", $"vehicle.points_sound={points}").IsStopped);
+
+    [Fact]
+    public void Stop_ThatStandsAsIfSure_LeavesNoPlan() =>
+        Assert.True(Plan(Above.Replace("vehicle.\"} ]", "vehicle.\", if_unknown: do} ]", StringComparison.Ordinal), "above").IsStopped);
+
+    [Fact]
+    public void Prohibition_ThatMayBe_TakesTheOtherWay()
+    {
+        var plan = Plan(Ways, "see", "pump.cracked=no");
+        Assert.Contains(plan.Steps, step => step.Step.Operation.Name == "look_behind");
+        Assert.Empty(plan.Stops);
+    }
+
+    [Fact]
+    public void Prohibition_ThatMayBeAndLeavesNoOtherWay_IsToldAndHeldBeforeTheStep()
+    {
+        var plan = Plan(Ways, "see", "pump.cracked=yes");
+
+        Assert.Contains(plan.Stops, stop => !stop.IsSure && stop.Text.ToString().Contains("would be needed, and it is not known whether it may be done", StringComparison.Ordinal));
+        var hold = Assert.Single(plan.Steps.Single(step => step.Step.Operation.Name == "look_from_below").Holds);
+        Assert.True(hold.PlansAgain);
+        Assert.Equal(["pump.rusty"], hold.Questions);
+    }
+
+    [Fact]
+    public void Prohibition_ThatHolds_KeepsNoWayFromBeingTaken()
+    {
+        var plan = Plan(Ways.Replace("[ {forbid: s} ]", "[ {forbid: s, if_unknown: hold} ]", StringComparison.Ordinal), "see", "pump.cracked=no");
+        Assert.Empty(plan.Stops);
+        Assert.Single(plan.Steps.Single(step => step.Step.Operation.Name == "look_from_below").Holds);
+    }
+
+    // The same pack with a job that goes through what may not be, and one that can be done in two ways.
+    private static string Above => Pack.Replace("jobs:\n", "jobs:\n  above: {on: pump, text: \"Look from below\", do: [ look_from_below(it) ]}\n", StringComparison.Ordinal);
+
+    private static string Ways => Pack.Replace("jobs:\n", "jobs:\n  see: {on: pump, text: \"See the {it}\", ends: [ it.looked is yes ]}\n", StringComparison.Ordinal)
+        .Replace("aspects:\n", "aspects:\n  pump.looked: {states: [not_yet, yes], normal: not_yet, mark: yes}\n", StringComparison.Ordinal)
+        .Replace("place: under, time: 2 min, phase: check", "change: {looked: not_yet -> yes}, place: bay, time: 1 min, phase: check", StringComparison.Ordinal)
+        .Replace(", needs: [ vehicle.height is raised ]", "", StringComparison.Ordinal)
+        .Replace("text: \"Look behind the {it}\", place", "text: \"Look behind the {it}\", change: {looked: not_yet -> yes}, place", StringComparison.Ordinal)
+        .Replace("facts:\n", "facts:\n  pump.rusty: {type: yes_no, ask: \"Is the {it} rusty?\"}\n", StringComparison.Ordinal)
+        + "\n  - {rule: not past a rusty one, for: {s: step}, when: [ s does look_from_below, pump.rusty is yes ], then: [ {forbid: s} ], because: It would crumble., basis: none}"
+        + "\n  - {rule: not behind a cracked one, for: {s: step}, when: [ s does look_behind, pump.cracked is yes ], then: [ {forbid: s} ], because: It is cracked., basis: none}";
+
+    private static Plan Plan(string pack, string job, params string[] statements) => OnePack.Plan(pack, "pump: pump", job, statements);
+
     private static Plan Plan(params string[] statements) => OnePack.Plan(Pack, "pump: pump", "clean", statements);
 }

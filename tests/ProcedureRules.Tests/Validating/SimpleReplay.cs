@@ -18,11 +18,18 @@ internal static class SimpleReplay
         var states = new Dictionary<(Part, Aspect), int>();
         int State(Part part, Aspect aspect) => states.TryGetValue((part, aspect), out var state) ? state : plan.Situation.StateNow(part, aspect);
         var records = plan.Beliefs.Network.Records;
+        if (plan.Steps.Count > 0 && plan.Stops.Any(stop => stop.IsSure)) faults.Add("goes on though it surely stops");
         foreach (var step in plan.Steps)
         {
             foreach (var record in records)
                 for (var i = 0; i < record.Effects.Count; i++)
                 {
+                    if (record.Effects[i].Conclusion is Conclusion.ForbidWork forbidden && step.Step.Equals(new Step(forbidden.Operation, record.Binding.Part(forbidden.Slot))))
+                    {
+                        var doubt = plan.Beliefs.Available(record, i);
+                        if (doubt == Assurance.Sure) faults.Add($"{step.Id} is forbidden");
+                        if (doubt > Assurance.No && (record.Effects[i].IfUnknown == IfUnknown.Do || !step.Holds.Any(hold => hold.PlansAgain))) faults.Add($"{step.Id} may be forbidden and does not hold");
+                    }
                     var slot = record.Effects[i].Conclusion switch { Conclusion.Need need => need.Step, Conclusion.Caution caution => caution.Step, _ => -1 };
                     if (slot < 0 || !record.Binding.Step(slot).Equals(step.Step)) continue;
                     if (!record.Moments.All(moment => moment.States.Has(State(moment.Part, moment.Aspect)))) continue;

@@ -8,7 +8,7 @@ internal static class ConclusionForms
     /// <summary>What the plan does by default where a conclusion is possible but not sure.</summary>
     public static IfUnknown Default(string keyword) => keyword switch
     {
-        "need" or "one_of" => IfUnknown.BehindCheck,
+        "need" or "one_of" or "stop" or "forbid" => IfUnknown.BehindCheck,
         "end" or "do" or "for" or "against" or "exclude" => IfUnknown.Hold,
         _ => IfUnknown.Do,
     };
