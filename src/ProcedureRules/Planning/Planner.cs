@@ -37,10 +37,15 @@ public static class Planner
         return attempt.Fail();
     }
 
+    // How many questions are tried, and how long a search each of their answers may take, where no order fits all answers.
+    private const int MostDivided = 12;
+    private const int MostMomentsDivided = 2000;
+
     private sealed class Attempt(ChoiceBook book, PlannerOptions options, CancellationToken cancellation)
     {
         private readonly List<Diagnostic> _diagnostics = [];
         private readonly List<(Decision Decision, IReadOnlyList<Fault> Faults)> _stopped = [];
+        private Decision? _unordered;
 
         /// <summary>Whether a set of choices was found against which nothing sure stands.</summary>
         public bool MayGoOn => _stopped.Any(stopped => stopped.Faults.All(fault => !fault.IsSure));
@@ -65,12 +70,35 @@ public static class Planner
         /// <summary>What came of it where there is no plan: why the job stops, or what is wrong.</summary>
         public PlanResult Fail()
         {
+            if (_unordered is { } decision && Divided(decision) is { } divided) return Stopped(decision, [divided]);
             // Ways that could not be put in order say more of what is wrong than ways that are forbidden.
             if (_diagnostics.Count > 0) return new PlanResult(null, [.. _diagnostics.Take(1)]);
             if (_stopped.Count == 0) return new PlanResult(null, [Messages.NoDecision()]);
-            var first = _stopped[0].Decision;
-            var draft = new Drafter(first, book, new Settling(first.Beliefs), options).Stopped(WhatStops());
-            return new PlanResult(PlanValidator.Validate(draft).Plan, []);
+            return Stopped(_stopped[0].Decision, WhatStops());
+        }
+
+        private PlanResult Stopped(Decision decision, IReadOnlyList<Fault> faults) =>
+            new(PlanValidator.Validate(new Drafter(decision, book, new Settling(decision.Beliefs), options).Stopped(faults)).Plan, []);
+
+        // Steps that one answer brings may be in the way of those that another brings: there is no order for both, and one for each. That is
+        // then asked before anything is done.
+        private Fault? Divided(Decision decision)
+        {
+            var due = decision.Beliefs.Network.AtomsOf<Atom.Occurs>().Where(atom => decision.Beliefs.Required(atom) >= Assurance.Provisional).Select(atom => atom.Step);
+            var quick = options with { MostDecisions = 1, MostMoments = Math.Min(options.MostMoments, MostMomentsDivided) };
+            Fault? ofSome = null;
+            foreach (var inquiry in Questioner.AskBefore(decision.Beliefs, new Settling(decision.Beliefs), due, book, HoldFinder.Roots(decision.Beliefs)).Take(MostDivided))
+            {
+                if (decision.Beliefs.Network.Readers(inquiry.About) is not [var reader, ..]) continue;
+                var plans = Outcomes.Of(decision.Root, inquiry.About).ToLookup(outcome => new Attempt(book, quick, cancellation).Plan(decision.Root.With([outcome])) is not null);
+                if (!plans.Contains(true)) continue;
+                var question = QuestionWriter.Write(decision.Beliefs, inquiry, []).Text;
+                var fault = new Fault(new Wording(units => $"No order of the steps fits every answer to this question: {question.In(units)} Find it out first, then plan again."), false, reader);
+                if (!plans.Contains(false)) return fault;
+                ofSome ??= fault;
+            }
+
+            return ofSome;
         }
 
         // What stands against every way is what stops the job; where each way has its own reason, all of them are told.
@@ -95,6 +123,12 @@ public static class Planner
             }
         }
 
+        private void Fail(Decision decision, Diagnostic diagnostic)
+        {
+            _diagnostics.Add(diagnostic);
+            _unordered ??= decision;
+        }
+
         // What cannot be found out on the way is asked instead: first the checks that the search never came to, then the order they impose.
         private static List<CheckStep> Fewer(BeliefState beliefs, IReadOnlyList<CheckStep> checks, Moment? furthest)
         {
@@ -112,7 +146,7 @@ public static class Planner
             var world = Requirements.Under(decision.Beliefs, checks);
             if (OrderRings.Find(world) is { } ring)
             {
-                if (isLast) _diagnostics.Add(PlanFailure.Ring(ring));
+                if (isLast) Fail(decision, PlanFailure.Ring(ring));
                 return (null, null);
             }
             if (PlanFailure.OutOfReach(world) is { Count: > 0 } missing)
@@ -124,7 +158,7 @@ public static class Planner
             var sequencer = new Sequencer(world, moments, options.MostRepeats, cancellation);
             if (sequencer.Find() is not { } end)
             {
-                if (isLast) _diagnostics.Add(PlanFailure.NoOrder(world, sequencer));
+                if (isLast) Fail(decision, PlanFailure.NoOrder(world, sequencer));
                 return (null, sequencer.Furthest);
             }
             IReadOnlyList<Violation> violations = [];

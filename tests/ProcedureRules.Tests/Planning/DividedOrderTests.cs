@@ -1,0 +1,57 @@
+using ProcedureRules.Plans;
+using ProcedureRules.Tests.Engine;
+using Xunit;
+
+namespace ProcedureRules.Tests.Planning;
+
+/// <summary>Where one answer wants one order and another the opposite, what decides is asked before anything is done.</summary>
+public class DividedOrderTests
+{
+    private const string Pack = """
+        pack: pumps
+        version: 1.0.0
+        about: A pump whose pipe is in front of it or behind it
+        places: [bay]
+        kinds: {vehicle: {}, pump: {}, pipe: {}}
+        aspects:
+          pump.place: {states: [fitted, off], normal: fitted}
+          pipe.place: {states: [fitted, off], normal: fitted}
+        facts:
+          pipe.in_front: {type: yes_no, ask: "Does the {it} run in front of the pump?"}
+          pump.worn: {type: yes_no, ask: "Is the {it} worn?"}
+        operations:
+          take_off_pump: {on: pump, text: "Take off the {it}", change: {place: fitted -> off}, undo: put_on_pump, place: bay, time: 10 min}
+          put_on_pump: {on: pump, text: "Put on the {it}", time: 10 min}
+          take_off_pipe: {on: pipe, text: "Take off the {it}", change: {place: fitted -> off}, undo: put_on_pipe, place: bay, time: 10 min}
+          put_on_pipe: {on: pipe, text: "Put on the {it}", time: 10 min}
+        jobs:
+          clean: {on: pump, text: "Clean both", do: [ take_off_pump(it), take_off_pipe(pipe) ]}
+        rules:
+          - {rule: in front, for: {s: step}, when: [ s does take_off_pump, pipe.in_front is yes ], then: [ {need: pipe.place is off} ], because: It is in the way., basis: none}
+          - {rule: behind, for: {s: step, r: step}, when: [ s does take_off_pump, r does take_off_pipe, pipe.in_front is no ], then: [ {order: s before r} ], because: The pump is in the way., basis: none}
+          - {rule: worn, for: {s: step}, when: [ s does put_on_pump, pump.worn is yes ], then: [ {caution: "It is worn."} ], because: It is worn., basis: none}
+        """;
+
+    [Fact]
+    public void Plan_NoOrderFitsEveryAnswer_StopsAndAsksWhatDecides()
+    {
+        var plan = Plan();
+
+        Assert.True(plan.IsStopped);
+        var stop = Assert.Single(plan.Stops);
+        Assert.False(stop.IsSure);
+        Assert.Contains("Does the pipe run in front of the pump?", stop.Text.ToString(), StringComparison.Ordinal);
+        Assert.Contains(plan.Questions, question => question.Id == "pipe.in_front");
+    }
+
+    [Theory]
+    [InlineData("yes", "take_off_pipe", "take_off_pump")]
+    [InlineData("no", "take_off_pump", "take_off_pipe")]
+    public void Plan_Answered_HasTheOrderOfTheAnswer(string answer, string first, string second)
+    {
+        var steps = Plan($"pipe.in_front={answer}").Steps.Select(step => step.Step.Operation.Name).ToList();
+        Assert.InRange(steps.IndexOf(first), 0, steps.IndexOf(second) - 1);
+    }
+
+    private static Plan Plan(params string[] statements) => OnePack.Plan(Pack, "pump: pump, pipe: pipe", "clean", statements);
+}
