@@ -23,7 +23,7 @@ internal static class HoldFinder
                 if (record.Premises.All(premise => beliefs.Available(premise) > Assurance.Held)) roots.Add(new RecordEffect(record, i));
             }
         roots.AddRange(Stops.Waiting(beliefs));
-        return [.. roots.OrderBy(root => RecordName.Of(root.Record), StringComparer.Ordinal).ThenBy(root => root.Index)];
+        return [.. roots.OrderBy(root => root.Record.Name, StringComparer.Ordinal).ThenBy(root => root.Index)];
     }
 
     /// <summary>What a held effect would bring.</summary>

@@ -21,7 +21,7 @@ internal sealed record Verdict(Cause Cause, Part Part, Truth Truth, IReadOnlyLis
         var all = beliefs.Network.RecordsWith<Conclusion.Finding>()
             .Select(source => (source.Record, Finding: (Conclusion.Finding)source.Effect.Conclusion!, Level: beliefs.Available(source.Record, source.Index)))
             .Where(entry => entry.Level > Assurance.No)
-            .OrderBy(entry => RecordName.Of(entry.Record), StringComparer.Ordinal)
+            .OrderBy(entry => entry.Record.Name, StringComparer.Ordinal)
             .GroupBy(entry => (entry.Finding.Cause, Part: entry.Record.Binding.Part(entry.Finding.Slot)))
             .OrderBy(group => group.Key.Cause.Name, StringComparer.Ordinal).ThenBy(group => group.Key.Part.Name, StringComparer.Ordinal);
         foreach (var group in all)

@@ -118,6 +118,6 @@ internal sealed class ItemTrees(Plan plan)
         }
 
         return found.OrderByDescending(entry => Foundations.IsWithin(entry.Key, steps)).ThenBy(entry => entry.Value)
-            .ThenBy(entry => RecordName.Of(entry.Key), StringComparer.Ordinal).Select(entry => entry.Key);
+            .ThenBy(entry => entry.Key.Name, StringComparer.Ordinal).Select(entry => entry.Key);
     }
 }

@@ -29,6 +29,9 @@ public sealed class Record
     /// <summary>What it concludes.</summary>
     public required IReadOnlyList<Effect> Effects { get; init; }
 
+    /// <summary>A name by its content; see <see cref="RecordName"/>.</summary>
+    internal string Name => field ??= RecordName.Of(this);
+
     /// <inheritdoc/>
     public override string ToString() => $"{Mechanism} {Rule?.Name} [{string.Join(", ", Premises)}]";
 }

@@ -14,6 +14,7 @@ internal sealed class AssumptionList
     private readonly BeliefState _beliefs;
     private readonly Situation _situation;
     private readonly HashSet<FactKey> _observed;
+    private readonly Dictionary<FactKey, Wording> _wordings = [];
     private readonly ItemList _items = new();
 
     private AssumptionList(BeliefState beliefs)
@@ -59,12 +60,19 @@ internal sealed class AssumptionList
 
             if (reading is not Reading.OfFact { Key: var key } || _beliefs.SourceOf(key) != Source.Assumed) continue;
             if (!_observed.Contains(key)) ReadSetters(key, step, seen);
-            else _items.Add(new Wording(units => $"{key.Part.Text} {Words.Name(key.Fact.Name)}: {_beliefs.Fact(key.Part, key.Fact).In(units)}"), step, false, null);
+            else _items.Add(WordingOf(key), step, false, null);
         }
 
         // Another step's own assumptions are listed with that step.
         foreach (var premise in record.Premises)
             if (premise is not Atom.Occurs) Walk(premise, step, seen);
+    }
+
+    private Wording WordingOf(FactKey key)
+    {
+        if (!_wordings.TryGetValue(key, out var wording))
+            _wordings[key] = wording = new Wording(units => $"{key.Part.Text} {Words.Name(key.Fact.Name)}: {_beliefs.Fact(key.Part, key.Fact).In(units)}");
+        return wording;
     }
 
     private void ReadSetters(FactKey key, string step, HashSet<object> seen)

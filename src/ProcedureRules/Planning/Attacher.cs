@@ -179,7 +179,7 @@ internal sealed class Attacher(World world, IReadOnlyList<Occurrence> occurrence
     private static bool Is(int slot, Record record, Step step) => slot >= 0 && record.Binding.Step(slot).Equals(step);
 
     private static IEnumerable<RecordEffect> Sorted(IReadOnlyList<RecordEffect> effects) =>
-        effects.OrderBy(effect => RecordName.Of(effect.Record), StringComparer.Ordinal).ThenBy(effect => effect.Index);
+        effects.OrderBy(effect => effect.Record.Name, StringComparer.Ordinal).ThenBy(effect => effect.Index);
 
     private static void Add<T>(List<T> list, T item, Func<T, Wording> text, Func<T, object> kind)
     {

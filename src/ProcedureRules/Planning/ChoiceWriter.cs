@@ -33,7 +33,7 @@ internal sealed class ChoiceWriter(Decision decision, ChoiceBook book, PlannerOp
     {
         var because = _beliefs.Network.RecordsSupporting(new Atom.Open(key))
             .Where(support => _beliefs.Available(support.Record, support.Index) > Assurance.No)
-            .OrderBy(support => RecordName.Of(support.Record), StringComparer.Ordinal)
+            .OrderBy(support => support.Record.Name, StringComparer.Ordinal)
             .Select(support => reasons.Of(support.Record)).Take(3).ToList();
         var isFixed = decision.Root.Taken(key) is not null;
         return new PlanChoice

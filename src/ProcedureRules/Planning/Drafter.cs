@@ -159,7 +159,7 @@ internal sealed class Drafter(Decision decision, ChoiceBook book, Settling settl
     private List<PlanCaution> HeadCautions()
     {
         var cautions = new List<PlanCaution>();
-        foreach (var source in _beliefs.Network.RecordsWith<Conclusion.Caution>().OrderBy(source => RecordName.Of(source.Record), StringComparer.Ordinal))
+        foreach (var source in _beliefs.Network.RecordsWith<Conclusion.Caution>().OrderBy(source => source.Record.Name, StringComparer.Ordinal))
         {
             if (source.Effect.Conclusion is not Conclusion.Caution { Step: < 0 } caution || _beliefs.Available(source.Record, source.Index) == Assurance.No) continue;
             var text = new Wording(caution.Text, _beliefs, source.Record.Binding);

@@ -19,6 +19,6 @@ internal sealed class Grounds(BeliefState beliefs, IReadOnlySet<Step>? steps = n
         .OrderByDescending(support => beliefs.Required(support.Effect.Record, support.Effect.Index) >= Assurance.Provisional)
         .ThenByDescending(support => support.Level)
         .ThenBy(support => support.Round)
-        .ThenBy(support => RecordName.Of(support.Effect.Record), StringComparer.Ordinal)
+        .ThenBy(support => support.Effect.Record.Name, StringComparer.Ordinal)
         .Select(support => support.Effect);
 }

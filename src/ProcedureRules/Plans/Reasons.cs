@@ -9,9 +9,16 @@ internal sealed class Reasons(BeliefState beliefs, IReadOnlySet<Step>? steps = n
 {
     private const int MostOfStep = 6;
     private readonly Grounds _grounds = new(beliefs, steps);
+    private readonly Dictionary<Record, Reason> _reasons = [];
 
     /// <summary>The reason that a record gives.</summary>
     public Reason Of(Record record)
+    {
+        if (!_reasons.TryGetValue(record, out var reason)) _reasons[record] = reason = Make(record);
+        return reason;
+    }
+
+    private Reason Make(Record record)
     {
         if (record.Rule is { } rule)
             return new Reason(rule.Title, rule.Pack, rule.Because is { } because ? new Wording(because, beliefs, record.Binding) : Bare(record), rule.Basis, record);
@@ -49,7 +56,7 @@ internal sealed class Reasons(BeliefState beliefs, IReadOnlySet<Step>? steps = n
 
     private static void Add(List<Reason> reasons, Reason reason)
     {
-        if (!reasons.Any(other => other.Rule == reason.Rule && other.Text.ToString() == reason.Text.ToString())) reasons.Add(reason);
+        if (!reasons.Any(other => ReferenceEquals(other, reason) || (other.Rule == reason.Rule && other.Text.ToString() == reason.Text.ToString()))) reasons.Add(reason);
     }
 
     private static bool IsOwn(CompiledRule rule, Step step) => rule.Name.StartsWith("operation ", StringComparison.Ordinal)

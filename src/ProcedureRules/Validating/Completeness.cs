@@ -73,7 +73,7 @@ internal sealed class Completeness
                 if (holds) Check(step, i, source);
             }
             foreach (var doubt in _laws.DoubtsOf(step.Step))
-                if (!step.Holds.Any(hold => hold.PlansAgain && ReferenceEquals(hold.Reason.Record, doubt))) Report(step, $"does not hold for what may forbid it ({RecordName.Of(doubt)})");
+                if (!step.Holds.Any(hold => hold.PlansAgain && ReferenceEquals(hold.Reason.Record, doubt))) Report(step, $"does not hold for what may forbid it ({doubt.Name})");
             foreach (var (_, after) in step.Changes) states[(after.Part, after.Aspect)] = after.States.States().Single();
             var atom = new Atom.Occurs(step.Step);
             var isOnlyPossible = _beliefs.Required(atom) == Assurance.Provisional || (_beliefs.Required(atom) < Assurance.Provisional && _beliefs.Available(atom) == Assurance.Provisional);

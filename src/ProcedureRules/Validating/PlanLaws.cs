@@ -22,7 +22,7 @@ internal sealed class PlanLaws
     private readonly Dictionary<Step, List<(GroundState State, Record Record)>> _needs = [];
     private readonly Dictionary<Step, List<(Step First, Record Record)>> _orders = [];
     private readonly Dictionary<Step, List<Record>> _forbidden = [];
-    private readonly Dictionary<Step, List<Record>> _doubtful = [];
+    private readonly List<(RecordEffect Source, Step Step)> _doubtful = [];
     private readonly List<(GroundState State, Record Record)> _forbiddenStates = [];
     private readonly List<(GroundState While, GroundState Kept, string Text)> _whiles = [];
     private readonly Dictionary<(Part, Aspect), ulong> _ends = [];
@@ -55,7 +55,7 @@ internal sealed class PlanLaws
     public IReadOnlyList<Record> ProhibitionsOf(Step step) => _forbidden.GetValueOrDefault(step, []);
 
     /// <summary>What may forbid a step, and a plan that is tentative holds before it for.</summary>
-    public IReadOnlyList<Record> DoubtsOf(Step step) => _doubtful.GetValueOrDefault(step, []);
+    public IEnumerable<Record> DoubtsOf(Step step) => _doubtful.Where(doubt => doubt.Step.Equals(step)).Select(doubt => doubt.Source.Record);
 
     /// <summary>States that may not be.</summary>
     public IReadOnlyList<(GroundState State, Record Record)> ForbiddenStates => _forbiddenStates;
@@ -73,33 +73,19 @@ internal sealed class PlanLaws
     public PlanLaws Under(BeliefState beliefs, HashSet<Step> inPlan) => new(beliefs, _planned, _candidates, _counted, inPlan);
 
     /// <summary>
-    /// Whether what has to hold for some steps is the same under other beliefs. Laws tell apart what is not possible, what is only held, and
-    /// what is more; so the labels of records tell what holds for a step that is more than held, as they are no firmer than the step.
+    /// Whether the plan stands under one answer as it was made: all its steps are done there, and no doubt about one has become a prohibition.
+    /// An answer only takes away from what is possible, so no other law binds that did not bind before.
     /// </summary>
-    public static bool AreSame(BeliefState planned, BeliefState beliefs, IReadOnlyList<PlanStep> steps)
+    public bool Stand(BeliefState answered, IReadOnlyList<PlanStep> steps)
     {
-        foreach (var atom in beliefs.AtomsUnlike(planned))
-            if (atom is Atom.Occurs or Atom.Exists && !(AreAlike(beliefs.Available(atom), planned.Available(atom)) && AreAlike(beliefs.Required(atom), planned.Required(atom)))) return false;
-        foreach (var record in beliefs.RecordsUnlike(planned))
-            for (var i = 0; i < record.Effects.Count; i++)
-                if (IsLaw(record.Effects[i].Conclusion) && !BindAlike(record, i)) return false;
+        foreach (var atom in answered.AtomsUnlike(_beliefs))
+            if (atom is Atom.Occurs && _beliefs.Available(atom) >= Assurance.Provisional && answered.Available(atom) < Assurance.Provisional) return false;
+        foreach (var (source, step) in _doubtful)
+            if (!Prohibitions.IsWaiting(answered, source, LevelOf(answered, source, step))) return false;
         foreach (var step in steps)
-            if (planned.Available(new Atom.Occurs(step.Step)) < Assurance.Provisional) return false;
+            if (_beliefs.Available(new Atom.Occurs(step.Step)) == Assurance.Held) return false;
         return true;
-
-        // A prohibition that a plan holds before binds it once it is sure.
-        bool BindAlike(Record record, int i) =>
-            AreAlike(beliefs.Available(record, i), planned.Available(record, i)) && AreAlike(beliefs.Required(record, i), planned.Required(record, i))
-            && (!IsProhibition(record.Effects[i].Conclusion) || (beliefs.Available(record, i) == Assurance.Sure) == (planned.Available(record, i) == Assurance.Sure));
     }
-
-    private static bool AreAlike(Assurance one, Assurance other) =>
-        (one > Assurance.No) == (other > Assurance.No) && (one >= Assurance.Provisional) == (other >= Assurance.Provisional);
-
-    private static bool IsLaw(Conclusion? conclusion) =>
-        conclusion is Conclusion.Need or Conclusion.Order or Conclusion.Do or Conclusion.Waypoints || IsProhibition(conclusion);
-
-    private static bool IsProhibition(Conclusion? conclusion) => conclusion is Conclusion.ForbidStep or Conclusion.ForbidWork or Conclusion.ForbidState;
 
     /// <summary>Whether a step has to occur.</summary>
     public bool IsRequired(Atom atom) => _beliefs.Required(atom) >= Assurance.Provisional && _planned.Required(atom) >= Assurance.Provisional;
@@ -150,8 +136,10 @@ internal sealed class PlanLaws
         foreach (var (source, step) in _candidates.Forbidden)
         {
             if (!inPlan.Contains(step) || !IsAboutPlan(source.Record, inPlan)) continue;
-            var level = source.Effect.Conclusion is Conclusion.ForbidStep ? _beliefs.Given(source.Record, source.Index, step) : _beliefs.Available(source.Record, source.Index);
-            if (level > Assurance.No) Add(Prohibitions.IsWaiting(_beliefs, source, level) ? _doubtful : _forbidden, step, source.Record);
+            var level = LevelOf(_beliefs, source, step);
+            if (level == Assurance.No) continue;
+            if (Prohibitions.IsWaiting(_beliefs, source, level)) _doubtful.Add((source, step));
+            else Add(_forbidden, step, source.Record);
         }
         foreach (var source in _beliefs.Network.RecordsWith<Conclusion.ForbidState>())
         {
@@ -162,9 +150,13 @@ internal sealed class PlanLaws
             else
                 foreach (var step in inPlan)
                     if (ReferenceEquals(step.Part, state.Part) && step.Operation.Changes.Any(change => ReferenceEquals(change.Aspect, state.Aspect) && change.To >= 0 && state.States.Has(change.To)))
-                        Add(_doubtful, step, source.Record);
+                        _doubtful.Add((source, step));
         }
     }
+
+    private static Assurance LevelOf(BeliefState beliefs, RecordEffect source, Step step) => source.Effect.Conclusion is Conclusion.ForbidStep
+        ? beliefs.Given(source.Record, source.Index, step)
+        : beliefs.Available(source.Record, source.Index);
 
     private void ReadWhiles()
     {

@@ -35,7 +35,7 @@ internal static class PlanValidator
 
     private static IEnumerable<Violation> OfOutcome(PlanDraft draft, PlanLaws laws, PlanQuestion question, BeliefState beliefs)
     {
-        if (PlanLaws.AreSame(draft.Beliefs, beliefs, draft.Steps)) return [];
+        if (laws.Stand(beliefs, draft.Steps)) return [];
         var known = Known(draft, question);
         var steps = known.Where(step => IsDoneThere(draft.Beliefs, beliefs, step)).ToList();
         return Replay.OfOutcome(beliefs, laws.Under(beliefs, [.. steps.Select(step => step.Step)]), steps, isWhole: known.Count == draft.Steps.Count)

@@ -39,6 +39,7 @@ internal sealed class TemplateCompiler(CompilerContext context, RuleScope scope)
         }
 
         if (!isWhole) return null;
+        if (template.Parts is [TemplatePart.Plain { Text: var constant }]) return new() { Text = text, Render = (_, _, _) => constant };
         Piece[] all = [.. pieces];
         var startsWithName = template.Parts is [TemplatePart.Hole { Expression: Expression.Name }, ..];
         return new() { Text = text, Nodes = nodes, Render = (beliefs, binding, units) => Join(all, startsWithName, beliefs, binding, units) };

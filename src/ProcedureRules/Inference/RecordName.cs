@@ -1,6 +1,4 @@
-using ProcedureRules.Inference;
-
-namespace ProcedureRules.Plans;
+namespace ProcedureRules.Inference;
 
 /// <summary>A name of a record by its content, so that lists come out the same whatever the order of inference.</summary>
 internal static class RecordName
