@@ -11,7 +11,7 @@ internal sealed record LabourExpected(SourceSpan Span, string Text, Quantity Due
     public override Judgement Judge(Outcome outcome)
     {
         var plan = outcome.Plan;
-        var likely = plan.Steps.Sum(step => LoadWriter.Length(step, ScheduleCase.Likely));
+        var likely = plan.Steps.Sum(step => LoadWriter.Labour(step, ScheduleCase.Likely));
         return new TimeSpread(plan.Labour.Low, likely, plan.Labour.High).Judge(Due, Only, $" in {plan.Steps.Count} steps");
     }
 }

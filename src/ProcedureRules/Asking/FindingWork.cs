@@ -18,7 +18,7 @@ internal sealed class FindingWork(BeliefState beliefs)
     public (Quantity Labour, IReadOnlyList<Step> Before) Of(Reading reading)
     {
         var steps = Steps(reading);
-        return (steps.Aggregate(Quantity.Point(0, Dimension.Duration), (sum, step) => sum + step.Operation.Time), [.. steps.SkipLast(1)]);
+        return (steps.Aggregate(Quantity.Point(0, Dimension.Duration), (sum, step) => sum + step.Operation.Labour), [.. steps.SkipLast(1)]);
     }
 
     /// <summary>The tools that it takes.</summary>
@@ -56,12 +56,12 @@ internal sealed class FindingWork(BeliefState beliefs)
             && !need.State.States.Has(situation.StateNow(source.Record.Binding.Part(need.State.Slot), need.State.Aspect));
     }
 
-    // Of several ways the quickest counts: it says how little it can take.
+    // Of several ways the one of least labour counts: it says how little it can take.
     private void Follow(Atom atom, List<Step> steps, HashSet<Step> seen)
     {
         var next = _consequences[atom].SelectMany(record => record.Effects).Select(effect => effect.Atom).OfType<Atom>().ToList();
         var ways = next.OfType<Atom.Open>().SelectMany(open => _consequences[open]).SelectMany(record => record.Effects).Select(effect => effect.Atom)
             .Concat(next).OfType<Atom.Occurs>().Select(occurs => occurs.Step).ToList();
-        if (ways.Count > 0) Add(ways.MinBy(way => way.Operation.Time.High)!, steps, seen);
+        if (ways.Count > 0) Add(ways.MinBy(way => way.Operation.Labour.High)!, steps, seen);
     }
 }

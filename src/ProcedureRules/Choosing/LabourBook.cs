@@ -4,7 +4,7 @@ using ProcedureRules.Language;
 
 namespace ProcedureRules.Choosing;
 
-/// <summary>The steps of a network with their times, and what they come to under some beliefs.</summary>
+/// <summary>The steps of a network with their labour, and what they come to under some beliefs.</summary>
 internal sealed class LabourBook
 {
     private readonly Entry[] _entries;
@@ -62,7 +62,7 @@ internal sealed class LabourBook
     // A factor that is sure stays, and its low end only rises as choices are made; the high end, and factors that are only possible, may go.
     private static (long Low, long High) Time(Entry entry, BeliefState beliefs, bool isBound)
     {
-        var time = entry.Atom.Step.Operation.Time;
+        var operation = entry.Atom.Step.Operation;
         if (entry.Slower.Length == 0) return (entry.Low, entry.High);
         var slowed = new Slowness(beliefs);
         foreach (var source in entry.Slower)
@@ -72,16 +72,16 @@ internal sealed class LabourBook
                 slowed.Add((Conclusion.Slower)source.Effect.Conclusion!, source.Record, level == Assurance.Sure);
         }
 
-        var range = slowed.Of(time);
-        return (Milliseconds(range.Low), Milliseconds(isBound ? slowed.Least(time.High) : range.High));
+        var range = operation.OfAll(slowed.Of(operation.Time));
+        return (Milliseconds(range.Low), Milliseconds(isBound ? slowed.Least(operation.Labour.High) : range.High));
     }
 
     private static long Milliseconds(double seconds) => (long)Math.Round(Math.Clamp(seconds, 0, 1e12) * 1000);
 
     private sealed record Entry(Atom.Occurs Atom, int Node, RecordEffect[] Slower)
     {
-        public long Low { get; } = Milliseconds(Atom.Step.Operation.Time.Low);
+        public long Low { get; } = Milliseconds(Atom.Step.Operation.Labour.Low);
 
-        public long High { get; } = Milliseconds(Atom.Step.Operation.Time.High);
+        public long High { get; } = Milliseconds(Atom.Step.Operation.Labour.High);
     }
 }

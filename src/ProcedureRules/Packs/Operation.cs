@@ -30,11 +30,14 @@ public sealed class Operation
     /// <summary>Where the technician stands (a place that a pack declares).</summary>
     public required string Place { get; init; }
 
-    /// <summary>Labour as an interval of duration.</summary>
+    /// <summary>How long it takes, as an interval of duration.</summary>
     public required Quantity Time { get; init; }
 
     /// <summary>How many people it takes.</summary>
     public int Hands { get; init; } = 1;
+
+    /// <summary>The labour: the time of all people that it takes.</summary>
+    public Quantity Labour => OfAll(Time);
 
     /// <summary>The part of the work it belongs to.</summary>
     public required Phase Phase { get; init; }
@@ -80,4 +83,7 @@ public sealed class Operation
 
     /// <inheritdoc/>
     public override string ToString() => Name;
+
+    /// <summary>The labour of a time: all people that it takes work that long.</summary>
+    internal Quantity OfAll(Quantity time) => Quantity.Between(time.Low * Hands, time.High * Hands, Dimension.Duration);
 }

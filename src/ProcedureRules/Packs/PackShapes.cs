@@ -57,7 +57,7 @@ internal static class PackShapes
         Optional("change", ByName(new TextShape { Format = "change", Examples = ["fitted -> off", "jack | hoist -> blocks", "any -> off"] }), "What it does to aspects of `it`."),
         Optional("undo", Name, "The operation that undoes it."),
         Optional("place", Name, "Where the technician stands; an undoing operation takes its step's."),
-        Required("time", Quantity, "Labour, as an interval."),
+        Required("time", Quantity, "How long it takes, as an interval; its labour is that of all `hands`."),
         Optional("hands", new IntegerShape(1, 20), "How many people it takes; an undoing operation takes its step's.", "1"),
         Optional("phase", new WordShape("prepare", "check", "apart", "work", "back", "prove"), "The part of the work it belongs to."),
         Optional("needs", ListOf(new OneOfShape("a need (a condition, or a mapping)", new Alternative(Condition), new Alternative(Need))), "State conditions from its start to its end."),

@@ -180,7 +180,7 @@ internal sealed class Drafter(Decision decision, ChoiceBook book, Settling settl
             var step = new Step(offer.Operation, source.Record.Binding.Part(offer.Slot));
             if (steps.Any(planned => planned.Step.Equals(step))) continue;
             var text = offer.Text is { } template ? new Wording(template, _beliefs, source.Record.Binding) : Words.Instruction(_beliefs, step);
-            var with = new Wording(units => $"{text.In(units)} (adds {offer.Operation.Time.ToDisplay(units)})");
+            var with = new Wording(units => $"{text.In(units)} (adds {offer.Operation.Labour.ToDisplay(units)})");
             var at = StepsOf(source.Record).SelectMany(about => steps.Where(planned => planned.Step.Equals(about))).FirstOrDefault();
             offers.Add(with, at?.Id, level == Assurance.Sure, _reasons.Of(source.Record));
         }
@@ -192,8 +192,8 @@ internal sealed class Drafter(Decision decision, ChoiceBook book, Settling settl
         double least = 0, most = 0;
         foreach (var step in steps)
         {
-            if (attacher.Level(step.Step) >= Assurance.Protective) least += step.Time.Low;
-            most += step.Time.High;
+            if (attacher.Level(step.Step) >= Assurance.Protective) least += step.Labour.Low;
+            most += step.Labour.High;
         }
         return Quantity.Between(least, Math.Max(least, most), Dimension.Duration);
     }

@@ -23,8 +23,11 @@ public sealed class PlanStep
     /// <summary>The instruction.</summary>
     public required Wording Text { get; init; }
 
-    /// <summary>Labour: the operation's, times what makes it slower here.</summary>
+    /// <summary>How long it takes: the operation's time, times what makes it slower here.</summary>
     public required Quantity Time { get; init; }
+
+    /// <summary>The labour: the time of all people that it takes.</summary>
+    public Quantity Labour => Step.Operation.OfAll(Time);
 
     /// <summary>The states it changes: before and after.</summary>
     public required IReadOnlyList<(GroundState Before, GroundState After)> Changes { get; init; }

@@ -47,6 +47,9 @@ internal sealed class LoadWriter
         _ => Seconds((step.Time.Low / 2) + (step.Time.High / 2)),
     };
 
+    /// <summary>The labour of a step in some case, in seconds: the time of all people that it takes.</summary>
+    public static long Labour(PlanStep step, ScheduleCase given) => Length(step, given) * step.Step.Operation.Hands;
+
     /// <summary>The latest start that a wait allows a step; null where it has no most. <paramref name="from"/> is the end of the step it counts from.</summary>
     public static long? LatestStart(PlanWait wait, long from) =>
         wait.Most is null || (wait.AfterStep is null && wait.Age is null) ? null : from + Most(wait) - (wait.Age is { } age ? Seconds(age.High) : 0);

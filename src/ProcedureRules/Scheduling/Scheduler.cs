@@ -76,7 +76,7 @@ public static class Scheduler
     }
 
     private static TimeSpan Labour(Plan plan, ScheduleCase given) =>
-        Span(plan.Steps.Sum(step => LoadWriter.Length(step, given) * step.Step.Operation.Hands));
+        Span(plan.Steps.Sum(step => LoadWriter.Labour(step, given)));
 
     // Open time that no step covers.
     private static long Idle(WorkLoad load, Placement placement, WorkCalendar calendar)

@@ -35,14 +35,14 @@ public class SchedulerPropertyTests
         // The properties above would hold of a scheduler that never lets two work side by side.
         var random = new Random(7);
         var shorter = 0;
-        for (var i = 0; i < 60; i++)
+        for (var i = 0; i < 120; i++)
         {
             var bytes = new byte[random.Next(20, 80)];
             random.NextBytes(bytes);
             if (RandomShop.From(bytes).Try().Plan is not { Steps.Count: > 6 } plan) continue;
             if (Of(plan, PlanSchedules.Pair with { Technicians = 3 }).Elapsed.Likely < 0.8 * Of(plan, Workshop.Usual).Elapsed.Likely) shorter++;
         }
-        Assert.InRange(shorter, 10, 60);
+        Assert.InRange(shorter, 10, 120);
     }
 
     [Property(MaxTest = 60)]

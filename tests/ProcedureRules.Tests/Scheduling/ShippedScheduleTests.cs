@@ -21,6 +21,9 @@ public class ShippedScheduleTests
 
             Assert.Equal(plan.Steps.Select(step => step.Id).Order(), schedule.Steps.Select(step => step.Step.Id).Order());
             Assert.Empty(schedule.UnkeptWaits);
+            // The labour of a plan and of its schedule is one: the time of all people that each step takes.
+            Assert.InRange(schedule.Labour.Low.TotalSeconds, plan.Labour.Low - plan.Steps.Count, plan.Labour.Low + plan.Steps.Count);
+            Assert.InRange(schedule.Labour.High.TotalSeconds, plan.Labour.High - plan.Steps.Count, plan.Labour.High + plan.Steps.Count);
             PlanSchedules.AssertKept(schedule);
             PlanSchedules.AssertValidInEveryOrder(schedule, new Random(3));
         }
