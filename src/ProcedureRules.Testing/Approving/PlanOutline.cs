@@ -30,6 +30,10 @@ internal sealed class PlanOutline
         return outline._blocks;
     }
 
+    /// <summary>Whether rules say what a fact is, and nobody else does.</summary>
+    public static bool IsWorkedOut(BeliefState beliefs, FactKey key) =>
+        beliefs.Observations(key).Count == 0 && beliefs.SettersOf(key).Any() && !beliefs.Fact(key.Part, key.Fact).Contains(Value.Unknown(key.Fact));
+
     private void Head()
     {
         Add("labour", [_plan.Labour.ToDisplay(UnitSystem.Us)]);
@@ -88,8 +92,8 @@ internal sealed class PlanOutline
     private IEnumerable<string> Values()
     {
         var (beliefs, nodes) = (_plan.Beliefs, _plan.Beliefs.Network.Graph.Nodes);
-        foreach (var key in nodes.Facts.Where(key => beliefs.Observations(key).Count == 0 && !IsOpen(key)).OrderBy(key => key.ToString(), StringComparer.Ordinal))
-            if (By(beliefs.SettersOf(key).Select(record => record.Rule?.Title)) is { Length: > 0 } by) yield return $"{key} = {beliefs.Fact(key.Part, key.Fact).In(UnitSystem.Us)}{by}";
+        foreach (var key in nodes.Facts.Where(key => IsWorkedOut(beliefs, key)).OrderBy(key => key.ToString(), StringComparer.Ordinal))
+            yield return $"{key} = {beliefs.Fact(key.Part, key.Fact).In(UnitSystem.Us)}{By(beliefs.SettersOf(key).Select(record => record.Rule?.Title))}";
         foreach (var key in nodes.Demands.OrderBy(key => key.ToString(), StringComparer.Ordinal))
         {
             var by = By(beliefs.Network.RecordsWith<Conclusion.Demand>().Where(demand => demand.Effect.Fact == key && beliefs.Available(demand.Record, demand.Index) > Assurance.No)
@@ -97,8 +101,6 @@ internal sealed class PlanOutline
             if (by.Length > 0) yield return $"{key} at least {beliefs.Demanded(key.Part, key.Fact).ToDisplay(UnitSystem.Us)}, at most {beliefs.Allowed(key.Part, key.Fact).ToDisplay(UnitSystem.Us)}{by}";
         }
     }
-
-    private bool IsOpen(FactKey key) => _plan.Beliefs.Fact(key.Part, key.Fact).Contains(Value.Unknown(key.Fact));
 
     private void Add(string heading, IEnumerable<string> lines)
     {

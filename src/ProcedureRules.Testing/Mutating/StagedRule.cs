@@ -11,6 +11,9 @@ internal sealed record StagedRule(ScenarioCase Case, Stage Stage, IReadOnlyList<
     /// <summary>What the moment's expectations are about; the rules of a moment share it.</summary>
     public required Lazy<Concern> Concern { get; init; }
 
+    /// <summary>The approved plan that it is held to; null where it is held to none.</summary>
+    public required Lazy<HeldPlan>? Held { get; init; }
+
     /// <summary>How many records the moment has: how long it takes to plan.</summary>
     public int Records => Stage.Outcome.Beliefs.Network.Records.Count;
 }

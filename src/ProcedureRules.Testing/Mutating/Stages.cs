@@ -1,3 +1,5 @@
+using ProcedureRules.Inference;
+using ProcedureRules.Language;
 using ProcedureRules.Testing.Expectations;
 
 namespace ProcedureRules.Testing.Mutating;
@@ -23,22 +25,27 @@ internal sealed class Stages
         });
         var all = new Stages([.. runs.Select(run => run.Result).Where(result => !result.Passed)]);
         for (var i = 0; i < cases.Count; i++)
-            foreach (var stage in runs[i].Stages.Where(stage => stage.Judging.Count > 0)) all.Add(cases[i], stage);
+            foreach (var stage in runs[i].Stages.Where(stage => stage.Judging.Count > 0 || stage.Approved is not null)) all.Add(cases[i], stage);
         return all;
     }
 
-    /// <summary>The moments at which a rule has matched: who expects what it says first, then what is planned soonest.</summary>
+    /// <summary>The moments at which a rule has matched: those held to an approved plan first, then who expects what it says, then what is planned soonest.</summary>
     public IReadOnlyList<StagedRule> With(string pack, string rule) =>
-        [.. (_byRule.GetValueOrDefault((pack, rule)) ?? []).OrderByDescending(Relevance.Of).ThenBy(staged => staged.Records).ThenBy(staged => staged.Case.Name, StringComparer.Ordinal)];
+        [.. (_byRule.GetValueOrDefault((pack, rule)) ?? []).OrderBy(staged => staged.Held is null).ThenByDescending(staged => staged.Held is null ? Relevance.Of(staged) : 0).ThenBy(staged => staged.Records).ThenBy(staged => staged.Case.Name, StringComparer.Ordinal)];
+
+    /// <summary>The rule that a record is of; what an option says is said by the rule that offers it.</summary>
+    public static CompiledRule? RuleOf(Record record) =>
+        record.Rule ?? (record.Mechanism == Mechanism.Option && record.Premises.OfType<Atom.Open>().FirstOrDefault()?.Choice is ChoiceKey.OfRule choice ? choice.Rule : null);
 
     private void Add(ScenarioCase of, Stage stage)
     {
         var concern = new Lazy<Concern>(() => new Concern(stage));
+        var plan = stage.Approved is null ? null : new Lazy<HeldPlan>(() => new HeldPlan(stage.Outcome));
         var records = stage.Outcome.Beliefs.Network.Records;
-        foreach (var group in Enumerable.Range(0, records.Count).Where(i => records[i].Rule is not null).GroupBy(i => (records[i].Rule!.Pack, records[i].Rule!.Title)))
+        foreach (var group in Enumerable.Range(0, records.Count).Where(i => RuleOf(records[i]) is not null).GroupBy(i => (RuleOf(records[i])!.Pack, RuleOf(records[i])!.Title)))
         {
             if (!_byRule.TryGetValue(group.Key, out var staged)) _byRule[group.Key] = staged = [];
-            staged.Add(new StagedRule(of, stage, [.. group]) { Concern = concern });
+            staged.Add(new StagedRule(of, stage, [.. group]) { Concern = concern, Held = plan });
         }
     }
 }
