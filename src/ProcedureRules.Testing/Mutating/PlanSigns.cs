@@ -33,6 +33,9 @@ internal sealed class PlanSigns
         NoteFigures(plan.Beliefs);
     }
 
+    /// <summary>Whether the plan names a rule.</summary>
+    public bool Have(CompiledRule rule) => _signs.ContainsKey((rule.Pack, rule.Title));
+
     /// <summary>Whether a sign of a rule stands in the plan that none of its records, as they are after a change, can give.</summary>
     public bool AreLost(CompiledRule rule, IEnumerable<Record> after) =>
         _signs.TryGetValue((rule.Pack, rule.Title), out var signs) && !signs.IsSubsetOf(after.SelectMany(Of));

@@ -8,7 +8,10 @@ using ProcedureRules.Testing.Expectations;
 
 namespace ProcedureRules.Testing.Mutating;
 
-/// <summary>Tries the mutants of one rule at the moments that hold it, each up to the first expectation that fails. For one thread.</summary>
+/// <summary>
+/// Tries the mutants of one rule at the moments that hold it, each up to the first that notices. What shows without a plan is looked at
+/// everywhere; plans are made at the moments that are likeliest to notice. For one thread.
+/// </summary>
 /// <param name="rules">The rules.</param>
 /// <param name="moments">The moments, what is likeliest to notice first.</param>
 /// <param name="isThorough">Whether every mutant is planned at every moment, even where it is known what comes of it.</param>
@@ -18,27 +21,19 @@ internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments,
     // A change that makes the rules run away is noticed by it, long before memory is.
     private const int MostRecords = 50_000;
 
-    private readonly List<TriedStage> _stages = [.. moments.Select(moment => new TriedStage(moment))];
+    // What as many plans at as different moments do not notice, more of them seldom do.
+    private const int MostPlans = 12;
+    private const int MostInferred = 24;
+    private readonly List<TriedStage> _stages = [.. moments.GroupBy(moment => moment.Case.Scenario).SelectMany(scenario => scenario.Select((moment, turn) => new TriedStage(moment) { Turn = turn })).OrderBy(stage => stage.Turn)];
 
     /// <summary>What a mutant came to.</summary>
     public MutantResult Try(Mutant mutant)
     {
         if (_stages.Count == 0) return mutant.Result(MutantOutcome.Unreached, null);
-        return Noticing(mutant.Edit) is not { } noticing ? mutant.Result(MutantOutcome.Survived, null) : Killed(noticing.Of.Case.Name);
-
-        MutantResult Killed(string name)
-        {
-            Prefer(name);
-            return mutant.Result(MutantOutcome.Killed, name);
-        }
-    }
-
-    private TriedStage? Noticing(RuleEdit edit)
-    {
-        if (edit.Inferring(rules) is { } inferring) return _stages.Find(stage => IsNoticed(inferring, stage));
-        // What an approved plan shows at a glance saves every plan.
-        if (!isThorough && _stages.Find(stage => stage.Of.Held is { } held && IsSeen(edit, stage, held.Value)) is { } seeing) return seeing;
-        return _stages.Find(stage => IsNoticed(edit, stage));
+        var noticing = mutant.Edit.Inferring(rules) is { } inferring ? Noticing(inferring) : Noticing(mutant.Edit);
+        if (noticing is null) return mutant.Result(MutantOutcome.Survived, null);
+        Prefer(noticing.Of.Case.Name);
+        return mutant.Result(MutantOutcome.Killed, noticing.Of.Case.Name);
     }
 
     /// <summary>A case that has noticed one change of the rule is asked first about the next.</summary>
@@ -50,14 +45,67 @@ internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments,
         _stages.Insert(0, stage);
     }
 
-    private static bool IsSeen(RuleEdit edit, TriedStage tried, HeldPlan held)
+    private TriedStage? Noticing(RuleEdit edit)
     {
-        var (known, beliefs) = (tried.Records, tried.Of.Stage.Outcome.Beliefs);
-        var after = tried.Of.Of.Select(at => edit.Apply(known[at])).ToList();
-        var isChanged = tried.Of.Of.Where((at, i) => !ReferenceEquals(known[at], after[i])).Any();
-        if (!isChanged) return false;
-        var on = tried.FeedsItself ? after : after.Where(record => record.Tests.All(test => test.Evaluate(beliefs, record.Binding) != Truth.No));
-        return held.Signs.AreLost(tried.Rule, on) || (!tried.FeedsItself && after.Where((record, i) => !ReferenceEquals(known[tried.Of.Of[i]], record)).Any(record => IsSure(record, tried.Of.Stage) && held.Signs.AreNew(record)));
+        var candidates = new List<Candidate>();
+        foreach (var tried in _stages)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            if (Changed(edit, tried) is not { } candidate) continue;
+            if (isThorough) candidates.Add(candidate);
+            else if (tried.Known.TryGetValue(candidate.Forms, out var isNoticed))
+            {
+                if (isNoticed) return tried;
+            }
+            else if (tried.Of.Held is { } held && IsSeen(candidate, held.Value)) return Note(candidate, true);
+            else if (IsDue(candidate)) candidates.Add(candidate);
+            else Note(candidate, false);
+        }
+
+        var ordered = isThorough ? candidates : Candidate.InOrder(candidates).Take(MostPlans);
+        foreach (var one in ordered)
+            if (Note(one, IsNoticed(one.Tried, new InferenceResult { Situation = one.Tried.Of.Stage.Situation, Rules = rules, Records = one.Records })) is { } noticing) return noticing;
+        return null;
+    }
+
+    private static TriedStage? Note(Candidate candidate, bool isNoticed)
+    {
+        candidate.Tried.Known[candidate.Forms] = isNoticed;
+        return isNoticed ? candidate.Tried : null;
+    }
+
+    // Null where nothing of the rule is otherwise, or where nothing at the moment is about it.
+    private Candidate? Changed(RuleEdit edit, TriedStage tried)
+    {
+        var known = tried.Records;
+        var records = known.ToArray();
+        var changed = new List<int>();
+        foreach (var at in tried.Of.Of)
+        {
+            records[at] = edit.Apply(known[at]);
+            if (!ReferenceEquals(records[at], known[at])) changed.Add(at);
+        }
+
+        if (changed.Count == 0 || (tried.Of.Held is null && !tried.Concerns(changed))) return null;
+        var forms = tried.FormsOf(records);
+        return !isThorough && forms.Equals(tried.Forms) ? null : new Candidate(tried, records, forms);
+    }
+
+    private static bool IsDue(Candidate candidate)
+    {
+        var (tried, stage) = (candidate.Tried, candidate.Tried.Of.Stage);
+        return tried.Of.Held is not null
+            || tried.Of.Of.Where((at, i) => Hearing.IsDue(stage, tried.Records[at], tried.Forms.Forms[i], candidate.Records[at], candidate.Forms.Forms[i])).Any();
+    }
+
+    private static bool IsSeen(Candidate candidate, HeldPlan held)
+    {
+        var (tried, beliefs) = (candidate.Tried, candidate.Tried.Of.Stage.Outcome.Beliefs);
+        var after = tried.Of.Of.Select(at => candidate.Records[at]);
+        if (tried.FeedsItself) return held.Signs.AreLost(tried.Rule, after);
+        return held.Signs.AreLost(tried.Rule, after.Where(record => record.Tests.All(test => test.Evaluate(beliefs, record.Binding) != Truth.No)))
+            || tried.Of.Of.Where(at => !ReferenceEquals(tried.Records[at], candidate.Records[at])).Select(at => candidate.Records[at])
+                .Any(record => IsSure(record, tried.Of.Stage) && held.Signs.AreNew(record));
     }
 
     // Words hang on nothing else, and nothing else on them.
@@ -70,37 +118,32 @@ internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments,
             && record.Premises.All(premise => beliefs.Available(premise) == Assurance.Sure);
     }
 
-    private bool IsNoticed(RuleEdit edit, TriedStage tried)
+    private TriedStage? Noticing(RuleBase inferring)
     {
-        cancellation.ThrowIfCancellationRequested();
-        var (stage, known) = (tried.Of.Stage, tried.Records);
-        var records = known.ToArray();
-        foreach (var at in tried.Of.Of) records[at] = edit.Apply(records[at]);
-        var changed = tried.Of.Of.Where(at => !ReferenceEquals(records[at], known[at])).ToList();
-        if (changed.Count == 0 || (tried.Of.Held is null && !tried.Concerns(changed))) return false;
-        if (isThorough) return Plan();
-        var forms = tried.FormsOf(records);
-        if (forms.Equals(tried.Forms)) return false;
-        if (tried.Known.TryGetValue(forms, out var isNoticed)) return isNoticed;
-        var isDue = tried.Of.Held is not null || tried.Of.Of.Where((at, i) => Hearing.IsDue(stage, known[at], tried.Forms.Forms[i], records[at], forms.Forms[i])).Any();
-        return tried.Known[forms] = isDue && Plan();
+        var (inferred, planned) = (0, 0);
+        foreach (var tried in _stages.OrderBy(stage => isThorough || stage.IsAtWork ? 0 : 1).ToList())
+        {
+            cancellation.ThrowIfCancellationRequested();
+            var stage = tried.Of.Stage;
+            // However often the rule matches, it says no other words than these.
+            if (!isThorough && tried.Of.Held is null && !tried.Rule.Conclusions.Any(conclusion => Hearing.MayBeHeard(stage, conclusion))) continue;
+            if (!isThorough && (inferred++ == MostInferred || planned == MostPlans)) break;
+            var result = new InferenceSession(inferring).Infer(stage.Situation, MostRecords, cancellation);
+            if (!result.IsSettled) return tried;
+            if (!isThorough && tried.More(result.Records) is { } more && (tried.Of.Held is null ? more.All(record => !Hearing.IsDue(stage, record)) : more.All(record => IsOff(record, tried)))) continue;
+            planned++;
+            if (IsNoticed(tried, result)) return tried;
+        }
 
-        bool Plan() => IsNoticed(tried, new InferenceResult { Situation = stage.Situation, Rules = rules, Records = records });
+        return null;
     }
 
-    private bool IsNoticed(RuleBase inferring, TriedStage tried)
-    {
-        var stage = tried.Of.Stage;
-        // However often the rule matches, it says no other words than these.
-        if (!isThorough && tried.Of.Held is null && !tried.Rule.Conclusions.Any(conclusion => Hearing.MayBeHeard(stage, conclusion))) return false;
-        var result = new InferenceSession(inferring).Infer(stage.Situation, MostRecords, cancellation);
-        if (!result.IsSettled) return true;
-        if (!isThorough && tried.More(result.Records) is { } more && (tried.Of.Held is null ? more.All(record => !Hearing.IsDue(stage, record)) : more.Count == 0)) return false;
-        return IsNoticed(tried, result);
-    }
+    private static bool IsOff(Record record, TriedStage tried) =>
+        !tried.FeedsItself && record.Tests.Any(test => test.Evaluate(tried.Of.Stage.Outcome.Beliefs, record.Binding) == Truth.No);
 
     private bool IsNoticed(TriedStage tried, InferenceResult result)
     {
+        cancellation.ThrowIfCancellationRequested();
         var stage = tried.Of.Stage;
         if (BeliefNetwork.Build(result, new DiagnosticBag()) is not { } network) return true;
         if (!isThorough && tried.Of.Held?.Value.IsOtherwise(network.Initial) == true) return true;

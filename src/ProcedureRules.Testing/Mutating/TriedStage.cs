@@ -12,12 +12,14 @@ internal sealed class TriedStage
     private readonly bool _isReadHeard;
     private readonly Dictionary<string, bool> _concerns = new(StringComparer.Ordinal);
     private readonly Lazy<bool> _feedsItself;
+    private readonly Lazy<bool> _isAtWork;
 
     public TriedStage(StagedRule of)
     {
         Of = of;
         _isReadHeard = of.Stage.Judging.Any(expected => expected is WordsExpected { Keyword: "assumption" }) || (of.Held is not null && of.Stage.Outcome.Plan.Assumptions.Count > 0);
         _feedsItself = new(() => FindsItself(of));
+        _isAtWork = new(() => of.Held is { Value: var held } && (held.Signs.Have(Rule) || of.Of.SelectMany(at => Records[at].Effects).Any(effect => effect.Atom is Atom.Wanted wanted && held.Changes(wanted.Part, wanted.Aspect))));
         Forms = FormsOf(Records);
     }
 
@@ -38,6 +40,12 @@ internal sealed class TriedStage
 
     /// <summary>Whether conditions of the rule read what it leads to itself: then what they come to shows only when all is believed anew.</summary>
     public bool FeedsItself => _feedsItself.Value;
+
+    /// <summary>Whether the plan shows the rule at work: it names it, or changes a state that the rule asks for.</summary>
+    public bool IsAtWork => _isAtWork.Value;
+
+    /// <summary>Its turn among the moments of its scenario, which are much alike.</summary>
+    public int Turn { get; init; }
 
     /// <summary>Whether an expectation speaks of what records of the rule lead to.</summary>
     public bool Concerns(IReadOnlyList<int> records)
