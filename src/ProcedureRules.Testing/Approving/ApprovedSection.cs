@@ -17,6 +17,20 @@ internal sealed record ApprovedSection(string Name, ApprovedSection? Like, IRead
     public IReadOnlyList<string> DifferencesOf(IReadOnlyList<OutlineBlock> outline)
     {
         var came = Like is null ? OutlineText.Full(outline) : OutlineText.Against(OutlineText.Read(Like.Lines), outline);
-        return came.SequenceEqual(Lines) ? [] : LineDifference.Between(Lines, came);
+        return came.SequenceEqual(Lines) ? [] : LineDifference.Between(Placed(Lines), Placed(came));
+    }
+
+    // Each line with the step or list that it stands under, since a difference shows it alone.
+    private static List<string> Placed(IReadOnlyList<string> lines)
+    {
+        var (placed, heading) = (new List<string>(), "");
+        foreach (var line in lines)
+        {
+            var isBelow = line.StartsWith(OutlineText.Indent, StringComparison.Ordinal);
+            placed.Add(isBelow ? $"{heading}: {line.Trim()}" : line);
+            if (!isBelow) heading = line.TrimStart('~', '+', '-', ' ');
+        }
+
+        return placed;
     }
 }

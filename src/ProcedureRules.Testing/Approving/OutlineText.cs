@@ -5,7 +5,8 @@ namespace ProcedureRules.Testing.Approving;
 /// <summary>Outlines as lines: in full, or against one that is like them.</summary>
 internal static class OutlineText
 {
-    private const string Indent = "  ";
+    /// <summary>What a line below a heading begins with.</summary>
+    public const string Indent = "  ";
 
     /// <summary>The outline in full: each heading, and what it says below it.</summary>
     public static IReadOnlyList<string> Full(IReadOnlyList<OutlineBlock> outline) => [.. outline.SelectMany(block => block.Lines.Select(line => Indent + line).Prepend(block.Heading))];
