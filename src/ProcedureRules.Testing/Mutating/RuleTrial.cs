@@ -64,7 +64,7 @@ internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments,
 
         var ordered = isThorough ? candidates : Candidate.InOrder(candidates).Take(MostPlans);
         foreach (var one in ordered)
-            if (Note(one, IsNoticed(one.Tried, new InferenceResult { Situation = one.Tried.Of.Stage.Situation, Rules = rules, Records = one.Records })) is { } noticing) return noticing;
+            if (Note(one, IsNoticed(one.Tried, new InferenceResult { Situation = one.Tried.Of.Stage.Situation, Rules = rules, Records = one.Records() })) is { } noticing) return noticing;
         return null;
     }
 
@@ -77,35 +77,33 @@ internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments,
     // Null where nothing of the rule is otherwise, or where nothing at the moment is about it.
     private Candidate? Changed(RuleEdit edit, TriedStage tried)
     {
-        var known = tried.Records;
-        var records = known.ToArray();
+        var own = new Record[tried.Of.Of.Count];
         var changed = new List<int>();
-        foreach (var at in tried.Of.Of)
+        for (var i = 0; i < own.Length; i++)
         {
-            records[at] = edit.Apply(known[at]);
-            if (!ReferenceEquals(records[at], known[at])) changed.Add(at);
+            var before = tried.Records[tried.Of.Of[i]];
+            own[i] = edit.Apply(before);
+            if (!ReferenceEquals(own[i], before)) changed.Add(tried.Of.Of[i]);
         }
 
         if (changed.Count == 0 || (tried.Of.Held is null && !tried.Concerns(changed))) return null;
-        var forms = tried.FormsOf(records);
-        return !isThorough && forms.Equals(tried.Forms) ? null : new Candidate(tried, records, forms);
+        var forms = tried.FormsOf(own);
+        return !isThorough && forms.Equals(tried.Forms) ? null : new Candidate(tried, own, forms);
     }
 
     private static bool IsDue(Candidate candidate)
     {
         var (tried, stage) = (candidate.Tried, candidate.Tried.Of.Stage);
         return tried.Of.Held is not null
-            || tried.Of.Of.Where((at, i) => Hearing.IsDue(stage, tried.Records[at], tried.Forms.Forms[i], candidate.Records[at], candidate.Forms.Forms[i])).Any();
+            || tried.Of.Of.Where((at, i) => Hearing.IsDue(stage, tried.Records[at], tried.Forms.Forms[i], candidate.Own[i], candidate.Forms.Forms[i])).Any();
     }
 
     private static bool IsSeen(Candidate candidate, HeldPlan held)
     {
         var (tried, beliefs) = (candidate.Tried, candidate.Tried.Of.Stage.Outcome.Beliefs);
-        var after = tried.Of.Of.Select(at => candidate.Records[at]);
-        if (tried.FeedsItself) return held.Signs.AreLost(tried.Rule, after);
-        return held.Signs.AreLost(tried.Rule, after.Where(record => record.Tests.All(test => test.Evaluate(beliefs, record.Binding) != Truth.No)))
-            || tried.Of.Of.Where(at => !ReferenceEquals(tried.Records[at], candidate.Records[at])).Select(at => candidate.Records[at])
-                .Any(record => IsSure(record, tried.Of.Stage) && held.Signs.AreNew(record));
+        if (tried.FeedsItself) return held.Signs.AreLost(tried.Rule, candidate.Own);
+        return held.Signs.AreLost(tried.Rule, candidate.Own.Where(record => record.Tests.All(test => test.Evaluate(beliefs, record.Binding) != Truth.No)))
+            || candidate.Own.Where((record, i) => !ReferenceEquals(tried.Records[tried.Of.Of[i]], record)).Any(record => IsSure(record, tried.Of.Stage) && held.Signs.AreNew(record));
     }
 
     // Words hang on nothing else, and nothing else on them.

@@ -20,7 +20,7 @@ internal sealed class TriedStage
         _isReadHeard = of.Stage.Judging.Any(expected => expected is WordsExpected { Keyword: "assumption" }) || (of.Held is not null && of.Stage.Outcome.Plan.Assumptions.Count > 0);
         _feedsItself = new(() => FindsItself(of));
         _isAtWork = new(() => of.Held is { Value: var held } && (held.Signs.Have(Rule) || of.Of.SelectMany(at => Records[at].Effects).Any(effect => effect.Atom is Atom.Wanted wanted && held.Changes(wanted.Part, wanted.Aspect))));
-        Forms = FormsOf(Records);
+        Forms = FormsOf([.. of.Of.Select(at => Records[at])]);
     }
 
     /// <summary>The rule at the moment.</summary>
@@ -54,9 +54,8 @@ internal sealed class TriedStage
         return _concerns.TryGetValue(key, out var known) ? known : _concerns[key] = Of.Concern.Value.Has(new Consequences(Of.Stage.Outcome.Beliefs.Network, records));
     }
 
-    /// <summary>The forms of the rule's records within changed ones.</summary>
-    public RuleForms FormsOf(IReadOnlyList<Record> records) =>
-        new([.. Of.Of.Select(at => RecordForm.Of(records[at], Of.Stage.Outcome.Beliefs, _isReadHeard))]);
+    /// <summary>The forms of the rule's records, as they are or changed.</summary>
+    public RuleForms FormsOf(IReadOnlyList<Record> own) => new([.. own.Select(record => RecordForm.Of(record, Of.Stage.Outcome.Beliefs, _isReadHeard))]);
 
     /// <summary>The records that are more than before, where all that were are still there and the new ones are of the rule; else null.</summary>
     public IReadOnlyList<Record>? More(IReadOnlyList<Record> records)

@@ -38,7 +38,7 @@ public sealed class ApproveCommandTests : IDisposable
         _folder.Write("bench.yaml", Pack.Replace("\"Empty the {it}\"", "\"Tip the {it} out\"", StringComparison.Ordinal));
         var changed = Test();
         Assert.Equal(2, changed.Exit);
-        Assert.Contains("+ Tip the tank out (5 min)", changed.Output, StringComparison.Ordinal);
+        Assert.Contains("+ step empty_tank(tank): Tip the tank out", changed.Output, StringComparison.Ordinal);
 
         Assert.Equal(0, Test("--approve", "held").Exit);
         Assert.Equal(0, Test().Exit);
