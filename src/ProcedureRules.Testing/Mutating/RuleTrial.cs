@@ -14,9 +14,10 @@ namespace ProcedureRules.Testing.Mutating;
 /// </summary>
 /// <param name="rules">The rules.</param>
 /// <param name="moments">The moments, what is likeliest to notice first.</param>
+/// <param name="without">The moments at which a rule has not matched, and might once it is changed.</param>
 /// <param name="isThorough">Whether every mutant is planned at every moment, even where it is known what comes of it.</param>
 /// <param name="cancellation">Ends it early.</param>
-internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments, bool isThorough, CancellationToken cancellation)
+internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments, Func<CompiledRule, IReadOnlyList<StagedRule>> without, bool isThorough, CancellationToken cancellation)
 {
     // A change that makes the rules run away is noticed by it, long before memory is.
     private const int MostRecords = 50_000;
@@ -26,11 +27,13 @@ internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments,
     private const int MostInferred = 24;
     private readonly List<TriedStage> _stages = [.. moments.GroupBy(moment => moment.Case.Scenario).SelectMany(scenario => scenario.Select((moment, turn) => new TriedStage(moment) { Turn = turn })).OrderBy(stage => stage.Turn)];
 
+    private List<TriedStage>? _without;
+
     /// <summary>What a mutant came to.</summary>
     public MutantResult Try(Mutant mutant)
     {
         if (_stages.Count == 0) return mutant.Result(MutantOutcome.Unreached, null);
-        var noticing = mutant.Edit.Inferring(rules) is { } inferring ? Noticing(inferring) : Noticing(mutant.Edit);
+        var noticing = mutant.Edit.Inferring(rules) is { } inferring ? Noticing(inferring, mutant.Edit) : Noticing(mutant.Edit);
         if (noticing is null) return mutant.Result(MutantOutcome.Survived, null);
         Prefer(noticing.Of.Case.Name);
         return mutant.Result(MutantOutcome.Killed, noticing.Of.Case.Name);
@@ -116,10 +119,14 @@ internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments,
             && record.Premises.All(premise => beliefs.Available(premise) == Assurance.Sure);
     }
 
-    private TriedStage? Noticing(RuleBase inferring)
+    private TriedStage? Noticing(RuleBase inferring, RuleEdit edit)
     {
         var (inferred, planned) = (0, 0);
-        foreach (var tried in _stages.OrderBy(stage => isThorough || stage.IsAtWork ? 0 : 1).ToList())
+        _without ??= [.. without(_stages[0].Rule).Select(moment => new TriedStage(moment))];
+        // Where the rule matches already, less often shows that it matches more.
+        var others = _without.Where(stage => edit.MayMatch(stage.Of.Stage)).DistinctBy(stage => isThorough ? stage.Of.Case.Name : stage.Of.Case.Scenario).ToList();
+        var known = _stages.OrderBy(stage => isThorough || stage.IsAtWork ? 0 : 1).ToList();
+        foreach (var tried in isThorough ? [.. known, .. others] : others.Take(MostInferred / 2).Concat(known))
         {
             cancellation.ThrowIfCancellationRequested();
             var stage = tried.Of.Stage;

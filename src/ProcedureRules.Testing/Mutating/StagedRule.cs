@@ -1,3 +1,4 @@
+using ProcedureRules.Language;
 using ProcedureRules.Testing.Expectations;
 
 namespace ProcedureRules.Testing.Mutating;
@@ -8,6 +9,9 @@ namespace ProcedureRules.Testing.Mutating;
 /// <param name="Of">The records of the rule, by their places among all records of the moment.</param>
 internal sealed record StagedRule(ScenarioCase Case, Stage Stage, IReadOnlyList<int> Of)
 {
+    /// <summary>The rule.</summary>
+    public required CompiledRule Rule { get; init; }
+
     /// <summary>What the moment's expectations are about; the rules of a moment share it.</summary>
     public required Lazy<Concern> Concern { get; init; }
 

@@ -27,7 +27,7 @@ internal sealed class TriedStage
     public StagedRule Of { get; }
 
     /// <summary>The rule.</summary>
-    public CompiledRule Rule => Of.Of.Select(at => Stages.RuleOf(Records[at])!).First();
+    public CompiledRule Rule => Of.Rule;
 
     /// <summary>All records of the moment.</summary>
     public IReadOnlyList<Record> Records => Of.Stage.Outcome.Beliefs.Network.Records;
