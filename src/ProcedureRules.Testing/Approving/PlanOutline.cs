@@ -1,5 +1,4 @@
 using ProcedureRules.Beliefs;
-using ProcedureRules.Explaining;
 using ProcedureRules.Facts;
 using ProcedureRules.Language;
 using ProcedureRules.Logic;
