@@ -1,4 +1,5 @@
 using System.CommandLine;
+using ProcedureRules.Diagnostics;
 using ProcedureRules.Testing;
 
 namespace ProcedureRules.ConsoleHost;
@@ -13,6 +14,11 @@ internal static class TestCommand
         var format = new Option<string>("--format") { Description = "text for people, JSON for programs, JUnit XML for build servers", DefaultValueFactory = _ => "text" };
         format.AcceptOnlyFromAmong("text", "json", "junit");
         var watch = new Option<bool>("--watch") { Description = "run again whenever a YAML file below DIR changes, until Ctrl-C" };
+        var approve = new Option<string?>("--approve")
+        {
+            Description = "print the approved plans anew, beside the scenarios: of the cases that are held to one (held), or of all that --filter means (all); read what changes before you keep it",
+        };
+        approve.AcceptOnlyFromAmong("held", "all");
         var command = new Command(
             "test",
             """
@@ -21,11 +27,12 @@ internal static class TestCommand
               Example: procedure-rules test rules --filter "oil pan"
             """)
         {
-            folder, filter, format, watch,
+            folder, filter, format, watch, approve,
         };
         command.SetAction((parsed, cancellation) =>
         {
             var rules = parsed.GetValue(folder) ?? HostFiles.Rules;
+            if (parsed.GetValue(approve) is { } scope) return Task.FromResult(Approve(console, rules, parsed.GetValue(filter), scope == "held", cancellation));
             int Once() => Run(console, rules, parsed.GetValue(filter), parsed.GetValue(format)!, cancellation);
             return parsed.GetValue(watch) ? Repeat(console, rules, Once, cancellation) : Task.FromResult(Once());
         });
@@ -50,6 +57,36 @@ internal static class TestCommand
         {
             return exit;
         }
+    }
+
+    private static int Approve(HostConsole console, string folder, string? filter, bool onlyHeld, CancellationToken cancellation)
+    {
+        if (ScenarioFolder.Load(console, folder) is not { } engine) return ExitCode.CouldNotRun;
+        var approval = Approval.Of(engine, folder, one => one.IsMeantBy(filter) && (one.IsHeld || !onlyHeld), cancellation);
+        console.Write(approval.Diagnostics);
+        if (approval.Diagnostics.Any(mistake => mistake.Severity == Severity.Error)) return ExitCode.CouldNotRun;
+        if (approval.Failing.Count > 0)
+        {
+            console.Write(TestText.Lines(approval.Failing, console.Width));
+            return ExitCode.Mistakes;
+        }
+
+        foreach (var file in approval.Files)
+        {
+            try
+            {
+                file.Write();
+                console.Output.WriteLine($"{(file.Text is null ? "gone    " : "printed ")}{file.Path}");
+            }
+            catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+            {
+                console.Error.WriteLine($"{file.Path}: {failure.Message}");
+                return ExitCode.CouldNotRun;
+            }
+        }
+
+        console.Output.WriteLine(approval.Files.Count == 0 ? "Every approved plan is as it was." : "Read what has changed before you keep it.");
+        return ExitCode.Done;
     }
 
     private static int Run(HostConsole console, string folder, string? filter, string format, CancellationToken cancellation)

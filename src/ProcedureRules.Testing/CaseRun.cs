@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using ProcedureRules.Diagnostics;
+using ProcedureRules.Testing.Approving;
 using ProcedureRules.Testing.Expectations;
 using ProcedureRules.Testing.Scenarios;
 
@@ -8,6 +9,7 @@ namespace ProcedureRules.Testing;
 /// <summary>Runs one case.</summary>
 internal sealed class CaseRun(ProcedureEngine engine, ScenarioCase of, Action<Stage> seen, CancellationToken cancellation)
 {
+    private const int MostLines = 16;
     private readonly List<ExpectationResult> _results = [];
     private readonly DiagnosticBag _mistakes = new();
 
@@ -26,21 +28,30 @@ internal sealed class CaseRun(ProcedureEngine engine, ScenarioCase of, Action<St
         foreach (var statement in turn.Statements) _mistakes.AddRange(session.State(statement));
         foreach (var done in turn.Done)
         {
-            if (Plan(session, [done]) is not { } before) return;
+            if (Plan(session, [done], null) is not { } before) return;
             if (Judge(done, before, number).Holds) _mistakes.AddRange(session.Record(done.Step.In(before.Plan)[0]));
         }
 
-        if ((turn.Expectations.Count == 0 && turn.Done.Count > 0) || Plan(session, turn.Expectations) is not { } outcome) return;
+        var approved = of.Approved.GetValueOrDefault(number);
+        if ((turn.Expectations.Count == 0 && turn.Done.Count > 0 && approved is null) || Plan(session, turn.Expectations, number) is not { } outcome) return;
         foreach (var expectation in turn.Expectations) Judge(expectation, outcome, number);
+        if (approved is not null) Compare(approved, outcome, number);
     }
 
-    private Outcome? Plan(ProcedureSession session, IReadOnlyList<Expectation> judging)
+    private void Compare(ApprovedSection approved, Outcome outcome, int number)
+    {
+        var lines = approved.DifferencesOf(PlanOutline.Of(outcome.Plan));
+        var came = lines.Count == 0 ? "" : $"{Messages.Count(lines.Count, "line")} otherwise than in {approved.Span}";
+        _results.Add(new ExpectationResult("the approved plan", of.Span, number, lines.Count == 0, came, () => lines.Count <= MostLines ? lines : [.. lines.Take(MostLines), "(and so on)"]));
+    }
+
+    private Outcome? Plan(ProcedureSession session, IReadOnlyList<Expectation> judging, int? turn)
     {
         var result = session.Plan(cancellation);
         _mistakes.AddRange(result.Diagnostics);
         if (result.Plan is not { } plan) return null;
         var outcome = new Outcome(plan, session.Beliefs);
-        seen(new Stage(session.Situation, outcome, judging));
+        seen(new Stage(session.Situation, outcome, judging, turn) { Approved = turn is { } number ? of.Approved.GetValueOrDefault(number) : null });
         return outcome;
     }
 

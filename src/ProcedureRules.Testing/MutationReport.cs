@@ -36,7 +36,7 @@ public sealed record MutationReport(IReadOnlyList<MutantResult> Mutants, IReadOn
         Parallel.ForEach(Partitioner.Create(rules, EnumerablePartitionerOptions.NoBuffering), new ParallelOptions { CancellationToken = cancellation }, rule =>
         {
             var (pack, name) = (mutants[rule[0]].Pack, mutants[rule[0]].Rule);
-            var trial = new RuleTrial(engine.Rules, stages.With(pack, name), options.IsThorough, cancellation);
+            var trial = new RuleTrial(engine.Rules, stages.With(pack, name), stages.Without, options.IsThorough, cancellation);
             foreach (var i in rule)
             {
                 var mutant = mutants[i];

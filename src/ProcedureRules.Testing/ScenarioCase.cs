@@ -1,5 +1,7 @@
+using System.Collections.ObjectModel;
 using ProcedureRules.Diagnostics;
 using ProcedureRules.Facts;
+using ProcedureRules.Testing.Approving;
 using ProcedureRules.Testing.Expectations;
 using ProcedureRules.Testing.Scenarios;
 
@@ -32,6 +34,12 @@ public sealed class ScenarioCase
 
     internal IReadOnlyList<Turn> Turns { get; }
 
+    /// <summary>The approved plans that it is held to, by turn.</summary>
+    internal IReadOnlyDictionary<int, ApprovedSection> Approved { get; private init; } = ReadOnlyDictionary<int, ApprovedSection>.Empty;
+
+    /// <summary>Whether a plan of it is approved, so that it is held to it.</summary>
+    public bool IsHeld => Approved.Count > 0;
+
     /// <summary>Whether its name, or the path of its file, holds some words; always where they are null.</summary>
     /// <param name="words">The words.</param>
     public bool IsMeantBy(string? words) => words is null
@@ -43,6 +51,8 @@ public sealed class ScenarioCase
     public CaseResult Run(CancellationToken cancellation = default) => Run(_ => { }, cancellation);
 
     internal CaseResult Run(Action<Stage> seen, CancellationToken cancellation) => new CaseRun(_engine, this, seen, cancellation).Run();
+
+    internal ScenarioCase HeldTo(IReadOnlyDictionary<int, ApprovedSection> approved) => new(_engine, Scenario, Row, Span, Situation, Turns) { Approved = approved };
 
     /// <inheritdoc/>
     public override string ToString() => Name;

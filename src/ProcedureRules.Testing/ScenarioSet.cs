@@ -1,5 +1,7 @@
 using ProcedureRules.Diagnostics;
+using ProcedureRules.Testing.Approving;
 using ProcedureRules.Testing.Scenarios;
+using ProcedureRules.Yaml;
 
 namespace ProcedureRules.Testing;
 
@@ -19,18 +21,36 @@ public sealed record ScenarioSet(IReadOnlyList<ScenarioCase> Cases, IReadOnlyLis
     public static ScenarioSet Beside(ProcedureEngine engine, string rules)
     {
         ArgumentNullException.ThrowIfNull(engine);
-        var bag = new DiagnosticBag();
-        return Read(engine, [.. ScenarioFiles.Under(Path.Combine(rules, Folder), bag)], bag);
+        return Beside(engine, rules, out _);
     }
+
+    /// <summary>Reads the scenarios beside packs, and tells the mistakes of approved plans apart: who approves plans anew cures them.</summary>
+    internal static ScenarioSet Beside(ProcedureEngine engine, string rules, out IReadOnlyList<Diagnostic> ofApproved)
+    {
+        var (bag, folder) = (new DiagnosticBag(), Path.Combine(rules, Folder));
+        var set = Read(engine, [.. ScenarioFiles.Under(folder, bag)], bag);
+        var found = new DiagnosticBag();
+        var held = Held.To(ApprovedBeside(rules, found), set.Cases, found);
+        // Where a scenario cannot be read, its approved plans only seem to belong to nothing.
+        ofApproved = set.HasErrors ? [] : found.Ordered();
+        return new ScenarioSet(held, [.. set.Diagnostics, .. ofApproved]);
+    }
+
+    /// <summary>The files of approved plans beside packs.</summary>
+    internal static IReadOnlyList<SourceFile> ApprovedBeside(string rules, DiagnosticBag bag) =>
+        [.. ApprovedFile.Under(Path.Combine(rules, Folder)).Select(path => SourceFiles.TryLoad(path, bag)).OfType<SourceFile>()];
 
     /// <summary>Reads scenarios that a program holds; the paths of sheets in them count from the paths of their files.</summary>
     /// <param name="engine">The packs.</param>
     /// <param name="files">The files.</param>
-    public static ScenarioSet Read(ProcedureEngine engine, IReadOnlyList<SourceFile> files)
+    /// <param name="approved">The files of approved plans, each in the folder <c>approved</c> beside its scenarios; null: none.</param>
+    public static ScenarioSet Read(ProcedureEngine engine, IReadOnlyList<SourceFile> files, IReadOnlyList<SourceFile>? approved = null)
     {
         ArgumentNullException.ThrowIfNull(engine);
         ArgumentNullException.ThrowIfNull(files);
-        return Read(engine, files, new DiagnosticBag());
+        var (set, found) = (Read(engine, files, new DiagnosticBag()), new DiagnosticBag());
+        var held = Held.To(approved ?? [], set.Cases, found);
+        return new ScenarioSet(held, [.. set.Diagnostics, .. found.Ordered()]);
     }
 
     /// <summary>Reads only the vehicles, the jobs and the turns of scenarios, and nothing of what they expect.</summary>

@@ -1,4 +1,5 @@
 using ProcedureRules.Facts;
+using ProcedureRules.Testing.Approving;
 
 namespace ProcedureRules.Testing.Expectations;
 
@@ -6,4 +7,9 @@ namespace ProcedureRules.Testing.Expectations;
 /// <param name="Situation">What is stated then.</param>
 /// <param name="Outcome">What it came to.</param>
 /// <param name="Judging">What is expected of it.</param>
-internal sealed record Stage(Situation Situation, Outcome Outcome, IReadOnlyList<Expectation> Judging);
+/// <param name="Turn">The turn that ends there; null where it is a moment within one.</param>
+internal sealed record Stage(Situation Situation, Outcome Outcome, IReadOnlyList<Expectation> Judging, int? Turn)
+{
+    /// <summary>The plan that is approved for it; null where it is held to none.</summary>
+    public ApprovedSection? Approved { get; init; }
+}

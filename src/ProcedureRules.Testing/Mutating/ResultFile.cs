@@ -43,7 +43,7 @@ internal sealed class ResultFile : IDisposable
     public static string MarkOf(ProcedureEngine engine, IReadOnlyList<ScenarioCase> cases)
     {
         var files = engine.Rules.Rules.Select(rule => rule.Span.File).Concat(engine.Vocabulary.Facts.Select(fact => fact.Span.File))
-            .Concat(cases.Select(one => one.Span.File)).OfType<SourceFile>().DistinctBy(file => file.Path).OrderBy(file => file.Path, StringComparer.Ordinal);
+            .Concat(cases.Select(one => one.Span.File)).Concat(cases.SelectMany(one => one.Approved.Values).Select(approved => approved.Span.File)).OfType<SourceFile>().DistinctBy(file => file.Path).OrderBy(file => file.Path, StringComparer.Ordinal);
         var text = new StringBuilder($"{typeof(ProcedureEngine).Assembly.ManifestModule.ModuleVersionId} {typeof(ResultFile).Assembly.ManifestModule.ModuleVersionId}\n");
         foreach (var file in files) text.Append(file.Path).Append('\n').Append(file.Text);
         foreach (var one in cases) text.Append(one.Name).Append('\n').Append(SheetWriter.WriteVehicle(one.Situation, UnitSystem.Si));

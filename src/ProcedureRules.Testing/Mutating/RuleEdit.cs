@@ -1,3 +1,4 @@
+using ProcedureRules.Testing.Expectations;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
 
@@ -8,6 +9,9 @@ internal abstract class RuleEdit
 {
     /// <summary>The rules to infer with where the change lets a rule match more than before; null where the records can be edited.</summary>
     public virtual RuleBase? Inferring(RuleBase rules) => null;
+
+    /// <summary>Whether the changed rule may match at a moment, as far as that shows without inferring.</summary>
+    public virtual bool MayMatch(Stage stage) => true;
 
     /// <summary>The record as the changed rule would have made it; the same one where the change does not concern it.</summary>
     public abstract Record Apply(Record record);

@@ -2,38 +2,41 @@ using ProcedureRules.Beliefs;
 using ProcedureRules.Diagnostics;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
+using ProcedureRules.Logic;
 using ProcedureRules.Planning;
 using ProcedureRules.Testing.Expectations;
 
 namespace ProcedureRules.Testing.Mutating;
 
-/// <summary>Tries the mutants of one rule at the moments that hold it, each up to the first expectation that fails. For one thread.</summary>
+/// <summary>
+/// Tries the mutants of one rule at the moments that hold it, each up to the first that notices. What shows without a plan is looked at
+/// everywhere; plans are made at the moments that are likeliest to notice. For one thread.
+/// </summary>
 /// <param name="rules">The rules.</param>
 /// <param name="moments">The moments, what is likeliest to notice first.</param>
+/// <param name="without">The moments at which a rule has not matched, and might once it is changed.</param>
 /// <param name="isThorough">Whether every mutant is planned at every moment, even where it is known what comes of it.</param>
 /// <param name="cancellation">Ends it early.</param>
-internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments, bool isThorough, CancellationToken cancellation)
+internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments, Func<CompiledRule, IReadOnlyList<StagedRule>> without, bool isThorough, CancellationToken cancellation)
 {
     // A change that makes the rules run away is noticed by it, long before memory is.
     private const int MostRecords = 50_000;
 
-    private readonly List<TriedStage> _stages = [.. moments.Select(moment => new TriedStage(moment))];
+    // What as many plans at as different moments do not notice, more of them seldom do.
+    private const int MostPlans = 12;
+    private const int MostInferred = 24;
+    private readonly List<TriedStage> _stages = [.. moments.GroupBy(moment => moment.Case.Scenario).SelectMany(scenario => scenario.Select((moment, turn) => new TriedStage(moment) { Turn = turn })).OrderBy(stage => stage.Turn)];
+
+    private List<TriedStage>? _without;
 
     /// <summary>What a mutant came to.</summary>
     public MutantResult Try(Mutant mutant)
     {
         if (_stages.Count == 0) return mutant.Result(MutantOutcome.Unreached, null);
-        var inferring = mutant.Edit.Inferring(rules);
-        foreach (var stage in _stages)
-        {
-            cancellation.ThrowIfCancellationRequested();
-            if (!(inferring is null ? IsNoticed(mutant.Edit, stage) : IsNoticed(inferring, stage))) continue;
-            var name = stage.Of.Case.Name;
-            Prefer(name);
-            return mutant.Result(MutantOutcome.Killed, name);
-        }
-
-        return mutant.Result(MutantOutcome.Survived, null);
+        var noticing = mutant.Edit.Inferring(rules) is { } inferring ? Noticing(inferring, mutant.Edit) : Noticing(mutant.Edit);
+        if (noticing is null) return mutant.Result(MutantOutcome.Survived, null);
+        Prefer(noticing.Of.Case.Name);
+        return mutant.Result(MutantOutcome.Killed, noticing.Of.Case.Name);
     }
 
     /// <summary>A case that has noticed one change of the rule is asked first about the next.</summary>
@@ -45,40 +48,113 @@ internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments,
         _stages.Insert(0, stage);
     }
 
-    private bool IsNoticed(RuleEdit edit, TriedStage tried)
+    private TriedStage? Noticing(RuleEdit edit)
     {
-        var (stage, known) = (tried.Of.Stage, tried.Records);
-        var records = known.ToArray();
-        foreach (var at in tried.Of.Of) records[at] = edit.Apply(records[at]);
-        var changed = tried.Of.Of.Where(at => !ReferenceEquals(records[at], known[at])).ToList();
-        if (changed.Count == 0 || !tried.Concerns(changed)) return false;
-        if (isThorough) return Plan();
-        var forms = tried.FormsOf(records);
-        if (forms.Equals(tried.Forms)) return false;
-        if (tried.Known.TryGetValue(forms, out var isNoticed)) return isNoticed;
-        var isDue = tried.Of.Of.Where((at, i) => Hearing.IsDue(stage, known[at], tried.Forms.Forms[i], records[at], forms.Forms[i])).Any();
-        return tried.Known[forms] = isDue && Plan();
+        var candidates = new List<Candidate>();
+        foreach (var tried in _stages)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            if (Changed(edit, tried) is not { } candidate) continue;
+            if (isThorough) candidates.Add(candidate);
+            else if (tried.Known.TryGetValue(candidate.Forms, out var isNoticed))
+            {
+                if (isNoticed) return tried;
+            }
+            else if (tried.Of.Held is { } held && IsSeen(candidate, held.Value)) return Note(candidate, true);
+            else if (IsDue(candidate)) candidates.Add(candidate);
+            else Note(candidate, false);
+        }
 
-        bool Plan() => IsNoticed(tried, new InferenceResult { Situation = stage.Situation, Rules = rules, Records = records });
+        var ordered = isThorough ? candidates : Candidate.InOrder(candidates).Take(MostPlans);
+        foreach (var one in ordered)
+            if (Note(one, IsNoticed(one.Tried, new InferenceResult { Situation = one.Tried.Of.Stage.Situation, Rules = rules, Records = one.Records() })) is { } noticing) return noticing;
+        return null;
     }
 
-    private bool IsNoticed(RuleBase inferring, TriedStage tried)
+    private static TriedStage? Note(Candidate candidate, bool isNoticed)
     {
-        var stage = tried.Of.Stage;
-        // However often the rule matches, it says no other words than these.
-        if (!isThorough && !tried.Records[tried.Of.Of[0]].Rule!.Conclusions.Any(conclusion => Hearing.MayBeHeard(stage, conclusion))) return false;
-        var result = new InferenceSession(inferring).Infer(stage.Situation, MostRecords, cancellation);
-        if (!result.IsSettled) return true;
-        if (!isThorough && tried.More(result.Records) is { } more && more.All(record => !Hearing.IsDue(stage, record))) return false;
-        return IsNoticed(tried, result);
+        candidate.Tried.Known[candidate.Forms] = isNoticed;
+        return isNoticed ? candidate.Tried : null;
     }
+
+    // Null where nothing of the rule is otherwise, or where nothing at the moment is about it.
+    private Candidate? Changed(RuleEdit edit, TriedStage tried)
+    {
+        var own = new Record[tried.Of.Of.Count];
+        var changed = new List<int>();
+        for (var i = 0; i < own.Length; i++)
+        {
+            var before = tried.Records[tried.Of.Of[i]];
+            own[i] = edit.Apply(before);
+            if (!ReferenceEquals(own[i], before)) changed.Add(tried.Of.Of[i]);
+        }
+
+        if (changed.Count == 0 || (tried.Of.Held is null && !tried.Concerns(changed))) return null;
+        var forms = tried.FormsOf(own);
+        return !isThorough && forms.Equals(tried.Forms) ? null : new Candidate(tried, own, forms);
+    }
+
+    private static bool IsDue(Candidate candidate)
+    {
+        var (tried, stage) = (candidate.Tried, candidate.Tried.Of.Stage);
+        return tried.Of.Held is not null
+            || tried.Of.Of.Where((at, i) => Hearing.IsDue(stage, tried.Records[at], tried.Forms.Forms[i], candidate.Own[i], candidate.Forms.Forms[i])).Any();
+    }
+
+    private static bool IsSeen(Candidate candidate, HeldPlan held)
+    {
+        var (tried, beliefs) = (candidate.Tried, candidate.Tried.Of.Stage.Outcome.Beliefs);
+        if (tried.FeedsItself) return held.Signs.AreLost(tried.Rule, candidate.Own);
+        return held.Signs.AreLost(tried.Rule, candidate.Own.Where(record => record.Tests.All(test => test.Evaluate(beliefs, record.Binding) != Truth.No)))
+            || candidate.Own.Where((record, i) => !ReferenceEquals(tried.Records[tried.Of.Of[i]], record)).Any(record => IsSure(record, tried.Of.Stage) && held.Signs.AreNew(record));
+    }
+
+    // Words hang on nothing else, and nothing else on them.
+    private static bool IsSure(Record record, Stage stage)
+    {
+        var beliefs = stage.Outcome.Plan.Beliefs;
+        return beliefs.Network == stage.Outcome.Beliefs.Network
+            && record.Effects.All(effect => effect.Conclusion is Conclusion.Caution or Conclusion.Detail or Conclusion.Check or Conclusion.Tool or Conclusion.Supply)
+            && record.Tests.All(test => test.Evaluate(stage.Outcome.Beliefs, record.Binding) == Truth.Yes)
+            && record.Premises.All(premise => beliefs.Available(premise) == Assurance.Sure);
+    }
+
+    private TriedStage? Noticing(RuleBase inferring, RuleEdit edit)
+    {
+        var (inferred, planned) = (0, 0);
+        _without ??= [.. without(_stages[0].Rule).Select(moment => new TriedStage(moment))];
+        // Where the rule matches already, less often shows that it matches more.
+        var others = _without.Where(stage => edit.MayMatch(stage.Of.Stage)).DistinctBy(stage => isThorough ? stage.Of.Case.Name : stage.Of.Case.Scenario).ToList();
+        var known = _stages.OrderBy(stage => isThorough || stage.IsAtWork ? 0 : 1).ToList();
+        foreach (var tried in isThorough ? [.. known, .. others] : others.Take(MostInferred / 2).Concat(known))
+        {
+            cancellation.ThrowIfCancellationRequested();
+            var stage = tried.Of.Stage;
+            // However often the rule matches, it says no other words than these.
+            if (!isThorough && tried.Of.Held is null && !tried.Rule.Conclusions.Any(conclusion => Hearing.MayBeHeard(stage, conclusion))) continue;
+            if (!isThorough && (inferred++ == MostInferred || planned == MostPlans)) break;
+            var result = new InferenceSession(inferring).Infer(stage.Situation, MostRecords, cancellation);
+            if (!result.IsSettled) return tried;
+            if (!isThorough && tried.More(result.Records) is { } more && (tried.Of.Held is null ? more.All(record => !Hearing.IsDue(stage, record)) : more.All(record => IsOff(record, tried)))) continue;
+            planned++;
+            if (IsNoticed(tried, result)) return tried;
+        }
+
+        return null;
+    }
+
+    private static bool IsOff(Record record, TriedStage tried) =>
+        !tried.FeedsItself && record.Tests.Any(test => test.Evaluate(tried.Of.Stage.Outcome.Beliefs, record.Binding) == Truth.No);
 
     private bool IsNoticed(TriedStage tried, InferenceResult result)
     {
+        cancellation.ThrowIfCancellationRequested();
         var stage = tried.Of.Stage;
         if (BeliefNetwork.Build(result, new DiagnosticBag()) is not { } network) return true;
-        if (!isThorough && result.Records.Count == tried.Records.Count && !tried.Of.Concern.Value.Has(new LabelChanges(tried.Of, network))) return false;
+        if (!isThorough && tried.Of.Held?.Value.IsOtherwise(network.Initial) == true) return true;
+        if (!isThorough && tried.Of.Held is null && result.Records.Count == tried.Records.Count && !tried.Of.Concern.Value.Has(new LabelChanges(tried.Of, network))) return false;
         if (Planner.Plan(network.Initial, cancellation).Plan is not { } plan) return true;
+        if (tried.Of.Held?.Value.IsOther(plan) == true) return true;
         var outcome = new Outcome(plan, network.Initial);
         return stage.Judging.Any(expected => !expected.Judge(outcome).Holds);
     }

@@ -1,3 +1,4 @@
+using ProcedureRules.Language;
 using ProcedureRules.Testing.Expectations;
 
 namespace ProcedureRules.Testing.Mutating;
@@ -8,8 +9,14 @@ namespace ProcedureRules.Testing.Mutating;
 /// <param name="Of">The records of the rule, by their places among all records of the moment.</param>
 internal sealed record StagedRule(ScenarioCase Case, Stage Stage, IReadOnlyList<int> Of)
 {
+    /// <summary>The rule.</summary>
+    public required CompiledRule Rule { get; init; }
+
     /// <summary>What the moment's expectations are about; the rules of a moment share it.</summary>
     public required Lazy<Concern> Concern { get; init; }
+
+    /// <summary>The approved plan that it is held to; null where it is held to none.</summary>
+    public required Lazy<HeldPlan>? Held { get; init; }
 
     /// <summary>How many records the moment has: how long it takes to plan.</summary>
     public int Records => Stage.Outcome.Beliefs.Network.Records.Count;

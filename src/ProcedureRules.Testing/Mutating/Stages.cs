@@ -1,3 +1,5 @@
+using ProcedureRules.Inference;
+using ProcedureRules.Language;
 using ProcedureRules.Testing.Expectations;
 
 namespace ProcedureRules.Testing.Mutating;
@@ -6,6 +8,7 @@ namespace ProcedureRules.Testing.Mutating;
 internal sealed class Stages
 {
     private readonly Dictionary<(string Pack, string Rule), List<StagedRule>> _byRule = [];
+    private readonly List<(ScenarioCase Of, Stage Stage, Lazy<Concern> Concern, Lazy<HeldPlan> Plan)> _held = [];
 
     private Stages(IReadOnlyList<CaseResult> failed) => Failed = failed;
 
@@ -23,22 +26,36 @@ internal sealed class Stages
         });
         var all = new Stages([.. runs.Select(run => run.Result).Where(result => !result.Passed)]);
         for (var i = 0; i < cases.Count; i++)
-            foreach (var stage in runs[i].Stages.Where(stage => stage.Judging.Count > 0)) all.Add(cases[i], stage);
+            foreach (var stage in runs[i].Stages.Where(stage => stage.Judging.Count > 0 || stage.Approved is not null)) all.Add(cases[i], stage);
         return all;
     }
 
-    /// <summary>The moments at which a rule has matched: who expects what it says first, then what is planned soonest.</summary>
+    /// <summary>The moments at which a rule has matched: those held to an approved plan first, then who expects what it says, then what is planned soonest.</summary>
     public IReadOnlyList<StagedRule> With(string pack, string rule) =>
-        [.. (_byRule.GetValueOrDefault((pack, rule)) ?? []).OrderByDescending(Relevance.Of).ThenBy(staged => staged.Records).ThenBy(staged => staged.Case.Name, StringComparer.Ordinal)];
+        [.. (_byRule.GetValueOrDefault((pack, rule)) ?? []).OrderBy(staged => staged.Held is null).ThenByDescending(staged => staged.Held is null ? Relevance.Of(staged) : 0).ThenBy(staged => staged.Records).ThenBy(staged => staged.Case.Name, StringComparer.Ordinal)];
+
+    /// <summary>The rule that a record is of; what an option says is said by the rule that offers it.</summary>
+    public static CompiledRule? RuleOf(Record record) =>
+        record.Rule ?? (record.Mechanism == Mechanism.Option && record.Premises.OfType<Atom.Open>().FirstOrDefault()?.Choice is ChoiceKey.OfRule choice ? choice.Rule : null);
+
+    /// <summary>The moments held to an approved plan at which a rule has not matched, what is planned soonest of each scenario first.</summary>
+    public IReadOnlyList<StagedRule> Without(CompiledRule rule)
+    {
+        var with = (_byRule.GetValueOrDefault((rule.Pack, rule.Title)) ?? []).Select(staged => staged.Stage).ToHashSet(ReferenceEqualityComparer.Instance);
+        return [.. _held.Where(held => !with.Contains(held.Stage)).Select(held => new StagedRule(held.Of, held.Stage, []) { Rule = rule, Concern = held.Concern, Held = held.Plan })
+            .OrderBy(staged => staged.Records).ThenBy(staged => staged.Case.Name, StringComparer.Ordinal)];
+    }
 
     private void Add(ScenarioCase of, Stage stage)
     {
         var concern = new Lazy<Concern>(() => new Concern(stage));
+        var plan = stage.Approved is null ? null : new Lazy<HeldPlan>(() => new HeldPlan(stage.Outcome));
+        if (plan is not null) _held.Add((of, stage, concern, plan));
         var records = stage.Outcome.Beliefs.Network.Records;
-        foreach (var group in Enumerable.Range(0, records.Count).Where(i => records[i].Rule is not null).GroupBy(i => (records[i].Rule!.Pack, records[i].Rule!.Title)))
+        foreach (var group in Enumerable.Range(0, records.Count).Where(i => RuleOf(records[i]) is not null).GroupBy(i => (RuleOf(records[i])!.Pack, RuleOf(records[i])!.Title)))
         {
             if (!_byRule.TryGetValue(group.Key, out var staged)) _byRule[group.Key] = staged = [];
-            staged.Add(new StagedRule(of, stage, [.. group]) { Concern = concern });
+            staged.Add(new StagedRule(of, stage, [.. group]) { Rule = RuleOf(records[group.First()])!, Concern = concern, Held = plan });
         }
     }
 }

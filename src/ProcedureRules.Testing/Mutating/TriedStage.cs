@@ -1,3 +1,4 @@
+using ProcedureRules.Beliefs;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
 using ProcedureRules.Testing.Expectations;
@@ -10,16 +11,23 @@ internal sealed class TriedStage
     // An assumption that a condition reads stands in the plan, whatever the condition comes to.
     private readonly bool _isReadHeard;
     private readonly Dictionary<string, bool> _concerns = new(StringComparer.Ordinal);
+    private readonly Lazy<bool> _feedsItself;
+    private readonly Lazy<bool> _isAtWork;
 
     public TriedStage(StagedRule of)
     {
         Of = of;
-        _isReadHeard = of.Stage.Judging.Any(expected => expected is WordsExpected { Keyword: "assumption" });
-        Forms = FormsOf(Records);
+        _isReadHeard = of.Stage.Judging.Any(expected => expected is WordsExpected { Keyword: "assumption" }) || (of.Held is not null && of.Stage.Outcome.Plan.Assumptions.Count > 0);
+        _feedsItself = new(() => FindsItself(of));
+        _isAtWork = new(() => of.Held is { Value: var held } && (held.Signs.Have(Rule) || of.Of.SelectMany(at => Records[at].Effects).Any(effect => effect.Atom is Atom.Wanted wanted && held.Changes(wanted.Part, wanted.Aspect))));
+        Forms = FormsOf([.. of.Of.Select(at => Records[at])]);
     }
 
     /// <summary>The rule at the moment.</summary>
     public StagedRule Of { get; }
+
+    /// <summary>The rule.</summary>
+    public CompiledRule Rule => Of.Rule;
 
     /// <summary>All records of the moment.</summary>
     public IReadOnlyList<Record> Records => Of.Stage.Outcome.Beliefs.Network.Records;
@@ -30,6 +38,15 @@ internal sealed class TriedStage
     /// <summary>Whether other forms of them are noticed.</summary>
     public Dictionary<RuleForms, bool> Known { get; } = [];
 
+    /// <summary>Whether conditions of the rule read what it leads to itself: then what they come to shows only when all is believed anew.</summary>
+    public bool FeedsItself => _feedsItself.Value;
+
+    /// <summary>Whether the plan shows the rule at work: it names it, or changes a state that the rule asks for.</summary>
+    public bool IsAtWork => _isAtWork.Value;
+
+    /// <summary>Its turn among the moments of its scenario, which are much alike.</summary>
+    public int Turn { get; init; }
+
     /// <summary>Whether an expectation speaks of what records of the rule lead to.</summary>
     public bool Concerns(IReadOnlyList<int> records)
     {
@@ -37,19 +54,26 @@ internal sealed class TriedStage
         return _concerns.TryGetValue(key, out var known) ? known : _concerns[key] = Of.Concern.Value.Has(new Consequences(Of.Stage.Outcome.Beliefs.Network, records));
     }
 
-    /// <summary>The forms of the rule's records within changed ones.</summary>
-    public RuleForms FormsOf(IReadOnlyList<Record> records) =>
-        new([.. Of.Of.Select(at => RecordForm.Of(records[at], Of.Stage.Outcome.Beliefs, _isReadHeard))]);
+    /// <summary>The forms of the rule's records, as they are or changed.</summary>
+    public RuleForms FormsOf(IReadOnlyList<Record> own) => new([.. own.Select(record => RecordForm.Of(record, Of.Stage.Outcome.Beliefs, _isReadHeard))]);
 
     /// <summary>The records that are more than before, where all that were are still there and the new ones are of the rule; else null.</summary>
     public IReadOnlyList<Record>? More(IReadOnlyList<Record> records)
     {
-        var rule = Records[Of.Of[0]].Rule!;
+        var rule = Rule;
         var known = Records.Select(Key).ToHashSet();
         var more = records.Where(record => !known.Contains(Key(record))).ToList();
         return records.Count == Records.Count + more.Count && more.TrueForAll(record => record.Mechanism == Mechanism.Rule && record.Rule?.Title == rule.Title && record.Rule.Pack == rule.Pack) ? more : null;
 
         static (Mechanism, string?, Binding, string) Key(Record record) =>
             (record.Mechanism, record.Rule?.Name, record.Binding, record.Rule is null ? string.Join('|', record.Premises) + string.Join('|', record.Effects.Select(effect => effect.Atom)) : "");
+    }
+
+    private static bool FindsItself(StagedRule of)
+    {
+        var network = of.Stage.Outcome.Beliefs.Network;
+        var nodes = network.Graph.Nodes;
+        var reached = new Reach(network).From(of.Of.Select(nodes.RecordNode));
+        return of.Of.SelectMany(at => network.ReadingsOf(network.Records[at])).Any(reading => nodes.NodeOf(reading) is >= 0 and var node && Reach.Has(reached, node));
     }
 }

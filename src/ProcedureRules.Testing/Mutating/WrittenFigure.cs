@@ -31,7 +31,7 @@ internal sealed partial record WrittenFigure(string Text, Quantity Value)
         {
             var (value, step) = Read(number);
             foreach (var moved in new[] { value - step, value + step })
-                if (moved >= 0 && Reread(string.Concat(Text.AsSpan(0, number.Index), moved.ToString(CultureInfo.InvariantCulture), Text.AsSpan(number.Index + number.Length))) is { } figure)
+                if (moved >= 0 && Reread(string.Concat(Text.AsSpan(0, number.Index), moved.ToString("0.#########", CultureInfo.InvariantCulture), Text.AsSpan(number.Index + number.Length))) is { } figure)
                     yield return figure;
         }
     }

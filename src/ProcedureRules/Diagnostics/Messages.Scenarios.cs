@@ -27,6 +27,12 @@ internal static partial class Messages
         "Copy the words from the rule; leave out what it writes in braces.",
         "expect: [{no_warning: Keep hans out}]");
 
+    private static readonly DiagnosticCode ApprovedCode = Declare(
+        "PR0905",
+        "An approved plan that belongs to no case, or that cannot be read",
+        "Print the approved plans anew with 'test --approve held', and read what changes.",
+        "== a row that was given another name");
+
     public static Diagnostic NoSuchParameter(SourceSpan span, string name, string row, IEnumerable<string> given) => Misspelt(
         ParameterCode, span, row.Length == 0 ? $"there are no rows that give {Quote(name)}" : $"row {Quote(row)} gives no {Quote(name)}", name, given);
 
@@ -64,4 +70,13 @@ internal static partial class Messages
         var mistake = NoSuchWordsCode.At(span, $"no rule says {Quote(words)}: that the plan does not say it proves nothing");
         return saying is null ? mistake : mistake.Note($"a {saying} says it");
     }
+
+    public static Diagnostic ApprovedOfNothing(SourceSpan span, string name) => ApprovedCode.At(span, $"no case has a plan called {Quote(name)}");
+
+    public static Diagnostic ApprovedWithoutScenarios(SourceSpan span) => ApprovedCode.At(span, "there are no scenarios that these plans could be of");
+
+    public static Diagnostic ApprovedTwice(SourceSpan span, string name) => ApprovedCode.At(span, $"the plan {Quote(name)} is here twice");
+
+    public static Diagnostic ApprovedAgainstNothing(SourceSpan span, string name, string like) =>
+        ApprovedCode.At(span, $"the plan {Quote(name)} is told against {Quote(like)}, which is not told in full before it");
 }

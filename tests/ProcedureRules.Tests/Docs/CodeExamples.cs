@@ -12,6 +12,7 @@ using ProcedureRules.Plans;
 using ProcedureRules.Quantities;
 using ProcedureRules.Scheduling;
 using ProcedureRules.Testing;
+using ProcedureRules.Testing.Approving;
 using ProcedureRules.Yaml;
 
 namespace ProcedureRules.Tests.Docs;
@@ -150,7 +151,9 @@ internal static class CodeExamples
     {
         var expect = example.Contains("{drop}", StringComparison.Ordinal) ? "expect: [{plan: goes_on}]\n" : "";
         var engine = ProcedureEngine.Load([new SourceFile("bottom_end.yaml", ReferencePage.Instance.Pack)]).Engine!;
-        bag.AddRange(ScenarioSet.Read(engine, [File($"scenario: x\nvehicle: {{{Parts.TrimEnd()}}}\njobs: [change_oil]\n{example}\n{expect}")]).Diagnostics);
+        var isApproved = example.StartsWith("== ", StringComparison.Ordinal);
+        var scenario = File($"scenario: x\nvehicle: {{{Parts.TrimEnd()}}}\njobs: [change_oil]\n{(isApproved ? "expect: [{plan: goes_on}]" : example)}\n{expect}");
+        bag.AddRange(ScenarioSet.Read(engine, [scenario], isApproved ? [new SourceFile(ApprovedFile.PathFor(scenario.Path), example)] : []).Diagnostics);
     }
 
     // What the pack of the reference is to be told is not the example's.

@@ -1,5 +1,7 @@
 using System.Text.Json;
+using ProcedureRules.Diagnostics;
 using ProcedureRules.Testing;
+using ProcedureRules.Testing.Approving;
 using ProcedureRules.Tests.Engine;
 using ProcedureRules.Tests.Repository;
 using Xunit;
@@ -68,6 +70,35 @@ public sealed class MutationTests
         Assert.Empty(quick.Failing);
         Assert.Equal(12, quick.Mutants.Count);
         Assert.Equal(Outcomes(Report(isThorough: true)), Outcomes(quick));
+    }
+
+    // The same changes and cases each time, so that it falls only where packs, scenarios or approved plans have changed.
+    [Fact]
+    public void Score_OfASampleOfShippedRules_StaysHigh()
+    {
+        var cases = ScenarioSet.Beside(Shipped.Engine, RepositoryFiles.PathOf("rules")).Cases.Where(one => one.IsHeld).ToList();
+        var report = MutationReport.Of(Shipped.Engine, cases, new() { Limit = 60, Seed = 7 }, TestContext.Current.CancellationToken);
+
+        Assert.Empty(report.Failing);
+        Assert.True(report.Score >= 70, $"{report.Score:0.0} % of {report.Mutants.Count} changes are noticed");
+    }
+
+    [Theory]
+    [InlineData("drop the conclusion 'Mind the gap'", "1 in")]
+    [InlineData("danger becomes warning", "1 in")]
+    [InlineData("turn the condition 'pan.gap < 2 in' round", "4 in")]
+    [InlineData("drop the condition 'pan.gap < 2 in'", "4 in")]
+    [InlineData("2 in becomes 3 in in 'pan.gap < 2 in'", "2.5 in")]
+    public void Change_ThatAnApprovedPlanShows_IsNoticed(string change, string gap)
+    {
+        var row = $"{{row: a, with: {{gap: {gap}}}, expect: [ {{labour: 0..10 h}} ]}}";
+        var runs = ApprovedRun.Of(TinyPack.Rows(row), _ => true, TestContext.Current.CancellationToken);
+        var approved = new SourceFile("approved/pan.txt", ApprovedFile.Write("pan.yaml", runs.SelectMany(run => run.Plans)));
+        MutantOutcome Of(bool isThorough, params SourceFile[] plans) => MutationReport.Of(
+            TinyPack.Engine, ScenarioSet.Read(TinyPack.Engine, [TinyPack.Scenario(row)], plans).Cases, new() { Filter = Small, IsThorough = isThorough }, TestContext.Current.CancellationToken)
+            .Mutants.Single(mutant => mutant.Change == change).Outcome;
+
+        Assert.Equal([MutantOutcome.Survived, MutantOutcome.Killed, MutantOutcome.Killed], [Of(false), Of(false, approved), Of(true, approved)]);
     }
 
     [Fact]

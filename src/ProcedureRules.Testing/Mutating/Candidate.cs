@@ -1,0 +1,28 @@
+using ProcedureRules.Inference;
+
+namespace ProcedureRules.Testing.Mutating;
+
+/// <summary>A moment at which a change of a rule makes something else of its records, so that its plan may be another one.</summary>
+/// <param name="Tried">The moment.</param>
+/// <param name="Own">The records of the rule as they are after the change.</param>
+/// <param name="Forms">Their forms.</param>
+internal sealed record Candidate(TriedStage Tried, IReadOnlyList<Record> Own, RuleForms Forms)
+{
+    /// <summary>All records of the moment after the change.</summary>
+    public IReadOnlyList<Record> Records()
+    {
+        var records = Tried.Records.ToArray();
+        for (var i = 0; i < Own.Count; i++) records[Tried.Of.Of[i]] = Own[i];
+        return records;
+    }
+
+    /// <summary>Candidates by how likely they are to notice: where the change turns something that is settled, where the plan shows the rule at work, then one of each scenario in turn.</summary>
+    public static IEnumerable<Candidate> InOrder(IEnumerable<Candidate> candidates) => candidates
+        .GroupBy(one => (one.IsTurned ? 0 : 2) + (one.Tried.IsAtWork ? 0 : 1))
+        .OrderBy(group => group.Key)
+        .SelectMany(group => group.GroupBy(one => one.Tried.Of.Case.Scenario)
+            .SelectMany(scenario => scenario.Select((one, i) => (one, i)))
+            .OrderBy(entry => entry.i).ThenBy(entry => entry.one.Tried.Of.Held is null).ThenBy(entry => entry.one.Tried.Of.Records).Select(entry => entry.one));
+
+    private bool IsTurned => Forms.Forms.Zip(Tried.Forms.Forms).Any(pair => !pair.First.Equals(pair.Second) && pair.First.IsSettled && pair.Second.IsSettled);
+}
