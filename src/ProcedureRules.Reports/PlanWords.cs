@@ -68,7 +68,7 @@ internal static class PlanWords
     }
 
     /// <summary>What is known of the limits of a check.</summary>
-    public static string Verdict(PlanCheck check) => check.Verdict switch { Truth.Yes => "known to be within", Truth.No => "known NOT to be within", _ => "measure it" };
+    public static string Verdict(PlanCheck check) => check.Verdict switch { Truth.Yes => "known to be so", Truth.No => "known NOT to be so", _ => "find out" };
 
     /// <summary>The verdict on a cause.</summary>
     public static string Verdict(PlanFinding finding) => finding.Verdict switch { Truth.Yes => "sure", Truth.No => "ruled out", _ => "possible" };
