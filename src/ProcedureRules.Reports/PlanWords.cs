@@ -11,8 +11,10 @@ internal static class PlanWords
 {
     private const int MostNamed = 3;
 
-    /// <summary>The jobs.</summary>
-    public static string Jobs(Plan plan) => string.Join("; ", plan.Situation.Jobs.Select(job => job.Title));
+    /// <summary>The jobs; of a vehicle sheet by itself, how to ask for one.</summary>
+    public static string Jobs(Plan plan) => plan.Situation.Jobs.Count > 0
+        ? string.Join("; ", plan.Situation.Jobs.Select(job => job.Title))
+        : "No job is asked for: a work order names this sheet under 'vehicle', and what is to be done under 'jobs'.";
 
     /// <summary>How much it is: <c>46 steps, 5 h of labour; 11 questions open.</c></summary>
     public static string Extent(Plan plan, UnitSystem units)
