@@ -75,6 +75,7 @@ internal sealed class TemplateCompiler(CompilerContext context, RuleScope scope)
         return checkedNode switch
         {
             FactQuantity { Fact.IsDerived: false } node => (beliefs, binding, units) => node.IsKnown(beliefs, binding) ? node.Evaluate(beliefs, binding).ToDisplay(units) : notKnown,
+            DemandedQuantity node => (beliefs, binding, units) => node.IsKnown(beliefs, binding) ? Occurring(node.Evaluate(beliefs, binding), node.Fact).ToDisplayWorkedOut(units) : notKnown,
             QuantityNode node => (beliefs, binding, units) => node.IsKnown(beliefs, binding) ? node.Evaluate(beliefs, binding).ToDisplayWorkedOut(units) : notKnown,
             WordsNode node => (beliefs, binding, _) => Words(node.Type, node.Evaluate(beliefs, binding), notKnown),
             TruthNode node => (beliefs, binding, _) => node.Evaluate(beliefs, binding) switch { Truth.Yes => "yes", Truth.No => "no", _ => notKnown },
@@ -82,6 +83,10 @@ internal sealed class TemplateCompiler(CompilerContext context, RuleScope scope)
             _ => null,
         };
     }
+
+    // A demand reckoned from what nobody knows reaches beyond what occurs in the trade: told is what of it can occur.
+    private static Quantity Occurring(Quantity demand, FactDefinition fact) =>
+        demand.IsBounded && !demand.IsPoint && fact.Plausible is { } range && Quantity.Intersect(demand, range) is { } told ? told : demand;
 
     private static FactDefinition? FactIn(Node? node) => node switch
     {
