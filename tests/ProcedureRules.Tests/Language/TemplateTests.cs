@@ -56,6 +56,18 @@ public class TemplateTests
         Assert.Equal("Raise it at least 1 in", rule.Because!.Render(beliefs, SupposedBeliefs.Bind(rules, rule), UnitSystem.Us));
     }
 
+    [Theory]
+    [InlineData(0, 2.286, "Raise it 0..6 in")] // 0 to 90 in reckoned from nothing: 6 in is what occurs
+    [InlineData(0.0254, 0.0508, "Raise it 1..2 in")]
+    [InlineData(0.5, 0.5, "Raise it 19.69 in")]
+    public void Render_OfADemand_TellsWhatOfItOccurs(double least, double most, string expected)
+    {
+        var (rules, rule) = Compiled("Raise it {engine.rise}");
+        var beliefs = new SupposedBeliefs();
+        beliefs.Demands["rise"] = Quantity.Between(least, most, Dimension.Length);
+        Assert.Equal(expected, rule.Because!.Render(beliefs, SupposedBeliefs.Bind(rules, rule), UnitSystem.Us));
+    }
+
     [Fact]
     public void Render_OfAStep_ShowsItsInstruction()
     {
