@@ -11,8 +11,10 @@ internal static class PlanWords
 {
     private const int MostNamed = 3;
 
-    /// <summary>The jobs.</summary>
-    public static string Jobs(Plan plan) => string.Join("; ", plan.Situation.Jobs.Select(job => job.Title));
+    /// <summary>The jobs; of a vehicle sheet by itself, how to ask for one.</summary>
+    public static string Jobs(Plan plan) => plan.Situation.Jobs.Count > 0
+        ? string.Join("; ", plan.Situation.Jobs.Select(job => job.Title))
+        : "No job is asked for: a work order names this sheet under 'vehicle', and what is to be done under 'jobs'.";
 
     /// <summary>How much it is: <c>46 steps, 5 h of labour; 11 questions open.</c></summary>
     public static string Extent(Plan plan, UnitSystem units)
@@ -68,7 +70,7 @@ internal static class PlanWords
     }
 
     /// <summary>What is known of the limits of a check.</summary>
-    public static string Verdict(PlanCheck check) => check.Verdict switch { Truth.Yes => "known to be within", Truth.No => "known NOT to be within", _ => "measure it" };
+    public static string Verdict(PlanCheck check) => check.Verdict switch { Truth.Yes => "known to be so", Truth.No => "known NOT to be so", _ => "find out" };
 
     /// <summary>The verdict on a cause.</summary>
     public static string Verdict(PlanFinding finding) => finding.Verdict switch { Truth.Yes => "sure", Truth.No => "ruled out", _ => "possible" };

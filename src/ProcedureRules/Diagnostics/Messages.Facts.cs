@@ -104,6 +104,8 @@ internal static partial class Messages
 
     public static Diagnostic ValueFault(SourceSpan span, string fault, string? suggestion) => WithSuggestion(ValueCode.At(span, fault), suggestion);
 
+    public static string Due(string what, string units) => units.Length == 0 ? $"{what} is due" : $"{what} is due ({units})";
+
     public static Diagnostic NotAWord(SourceSpan span, string word, string path, IReadOnlyList<string> words) =>
         Misspelt(ValueCode, span, $"{Quote(word)} is not a value of {Quote(path)}", word, words).Note($"its values are {Either(words)}");
 

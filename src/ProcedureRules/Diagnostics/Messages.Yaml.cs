@@ -75,6 +75,8 @@ internal static partial class Messages
     public static Diagnostic FileUnreadable(SourceSpan file, string why) =>
         FileMissingCode.At(file, $"the file cannot be read: {why.ReplaceLineEndings(" ").TrimEnd('.')}");
 
+    public static Diagnostic FolderForFile(SourceSpan file) => FileMissingCode.At(file, "a file is due here, and this is a folder");
+
     public static Diagnostic NotUtf8(SourceSpan place) =>
         NotUtf8Code.At(place, "the file is not UTF-8 text from here on; save it as UTF-8");
 

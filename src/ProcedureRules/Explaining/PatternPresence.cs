@@ -20,6 +20,18 @@ internal static class PatternPresence
         };
     }
 
+    /// <summary>Such a condition in words: what it binds has no name of its own, so its sort is said.</summary>
+    public static string Words(BeliefState beliefs, Pattern pattern) => pattern.Predicate.Sort switch
+    {
+        PredicateSort.Part => $"the sheet has such a part: {KindText(beliefs, pattern.Predicate.Name)}",
+        PredicateSort.Related => $"some parts stand so: {pattern.Text}",
+        PredicateSort.Job => $"such a job is asked for: {pattern.Text}",
+        _ => $"some step is such that: {pattern.Text}",
+    };
+
+    private static string KindText(BeliefState beliefs, string name) =>
+        beliefs.Network.Result.Rules.Vocabulary.Kinds.TryGetValue(name, out var kind) ? kind.Text : name;
+
     private static bool Meets(Operation operation, Predicate predicate) => predicate.Sort switch
     {
         PredicateSort.Does => operation.Name == predicate.Name,

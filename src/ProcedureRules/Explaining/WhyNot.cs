@@ -84,7 +84,7 @@ public static class WhyNot
     private static WhyNotRule Of(CompiledRule rule, BeliefState beliefs)
     {
         var conditions = rule.Patterns.Where(pattern => pattern.Predicate.Sort != PredicateSort.Step)
-            .Select(pattern => new WhyNotCondition(new Wording(pattern.Text), Kleene.Of(PatternPresence.Has(beliefs, pattern.Predicate)), [])).ToList();
+            .Select(pattern => new WhyNotCondition(new Wording(PatternPresence.Words(beliefs, pattern)), Kleene.Of(PatternPresence.Has(beliefs, pattern.Predicate)), [])).ToList();
         return new WhyNotRule(rule.Title, rule.Pack, rule.Basis, new Wording(rule.Because?.Text ?? ""), [.. conditions.DistinctBy(condition => condition.Text.ToString())]);
     }
 }

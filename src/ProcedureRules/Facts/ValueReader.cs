@@ -23,7 +23,10 @@ internal static class ValueReader
     {
         if (!Quantity.TryRead(text.Text, dimension, out var quantity, out var fault))
         {
-            bag.Add(Messages.ValueFault(text.SpanAt(fault.Offset, fault.Length), fault.Message, fault.Suggestion));
+            var complaint = Messages.ValueFault(text.SpanAt(fault.Offset, fault.Length), fault.Message, fault.Suggestion);
+            // Where neither figure nor unit could be made out, it helps to hear what is due.
+            var isUnclear = fault.Kind is QuantityFaultKind.NotANumber or QuantityFaultKind.UnknownUnit && fault.Suggestion is null;
+            bag.Add(isUnclear ? complaint.Note(Messages.Due(Dimensions.Phrase(dimension), QuantityFaults.UnitsOf(dimension))) : complaint);
             return null;
         }
 

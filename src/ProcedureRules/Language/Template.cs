@@ -12,6 +12,6 @@ public sealed class Template
     /// <summary>The checked expressions in its braces.</summary>
     internal IReadOnlyList<Node> Nodes { get; init; } = [];
 
-    /// <summary>Renders it; an unknown figure reads "(not known: ask)" and never a made-up number.</summary>
+    /// <summary>Renders it; an unknown figure reads "(bolt torque: ask)", or "(not known yet)" where it is worked out, and never a made-up number.</summary>
     public required Func<IBeliefs, Binding, UnitSystem, string> Render { get; init; }
 }

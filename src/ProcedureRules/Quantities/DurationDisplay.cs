@@ -10,7 +10,9 @@ internal static class DurationDisplay
     /// <summary>The text, or null where seconds or days say it better.</summary>
     public static string? Of(Quantity value)
     {
-        if (value.Dimension != Dimension.Duration || !value.IsBounded || value.Low < 0 || value.High < Minute) return null;
+        if (value.Dimension != Dimension.Duration || !value.IsBounded || value.Low < 0) return null;
+        if (value.High == 0) return End(0);
+        if (value.High < Minute) return null;
         if (value.High >= MostMinutes * Minute) return null;
         // A minute's dust from adding many durations must not push an end to the next minute.
         var low = (int)Math.Floor((value.Low / Minute) + 1e-6);

@@ -65,8 +65,7 @@ internal static class QuantityFaults
         var (offset, length) = (text.IndexOf(trimmed, StringComparison.Ordinal), trimmed.Length);
         if (given is Dimension.Number or Dimension.Count)
         {
-            var units = string.Join(", ", UnitTable.For(due).Where(u => u.UsFrom is not null || u.SiFrom is not null).Take(6));
-            var message = $"{Dimensions.Phrase(due)} is due, and '{trimmed}' has no unit ({units})";
+            var message = $"{Dimensions.Phrase(due)} is due, and '{trimmed}' has no unit ({UnitsOf(due)})";
             return new(QuantityFaultKind.MissingUnit, message, offset, length);
         }
 
@@ -75,6 +74,9 @@ internal static class QuantityFaults
         var suggestion = isDifferenceOf ? $"{UnitTable.PrefixOf(due)} {trimmed}" : null;
         return new(QuantityFaultKind.WrongDimension, $"{Dimensions.Phrase(due)} is due, not {Dimensions.Phrase(given)}{AtSeaLevel(due, given, trimmed)}", offset, length, suggestion);
     }
+
+    /// <summary>The usual units of a dimension, for a message.</summary>
+    public static string UnitsOf(Dimension due) => string.Join(", ", UnitTable.For(due).Where(u => u.UsFrom is not null || u.SiFrom is not null).Take(6));
 
     // What a figure of the other kind would be, to be seen at once; never put in its place, since nobody said how high the gauge stands.
     private static string AtSeaLevel(Dimension due, Dimension given, ReadOnlySpan<char> text)

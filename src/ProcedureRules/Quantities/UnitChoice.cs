@@ -3,6 +3,8 @@ namespace ProcedureRules.Quantities;
 /// <summary>Which unit a quantity is printed in: the table's for its magnitude and the system asked for.</summary>
 internal static class UnitChoice
 {
+    private const double Inch = 0.0254;
+
     private static readonly Dictionary<(Dimension, UnitSystem), (Unit Unit, double From)[]> Ladders = Build();
 
     /// <summary>The unit for a quantity by its greater finite bound; null for numbers and counts, which have none.</summary>
@@ -23,6 +25,8 @@ internal static class UnitChoice
     private static Unit? Pick(Dimension dimension, UnitSystem system, double magnitude, bool isBelowZero)
     {
         Unit? chosen = null;
+        // No length at all is told in the unit of a rule, not of a feeler gauge: 0 in.
+        if (magnitude == 0 && dimension == Dimension.Length) magnitude = Inch;
         if (!Ladders.TryGetValue((dimension, system), out var ladder)) return null;
         foreach (var (unit, from) in ladder)
         {

@@ -27,6 +27,12 @@ internal static class SourceFiles
                 return null;
             }
 
+            if (Directory.Exists(path))
+            {
+                bag.Add(Messages.FolderForFile(nowhere));
+                return null;
+            }
+
             // Read no more than the limit, even of a device that never ends.
             using var stream = File.OpenRead(path);
             var bytes = new MemoryStream();

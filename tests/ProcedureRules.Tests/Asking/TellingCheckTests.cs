@@ -47,7 +47,7 @@ public class TellingCheckTests
     {
         var plan = Plan();
         Assert.Equal(["pump.silent", "pump.pressure", "pump.wear"], plan.TellingChecks.Select(check => check.Id));
-        Assert.Equal(["0 ms", "2 min", "15 min"], plan.TellingChecks.Select(check => check.Labour.ToDisplay(UnitSystem.Us)));
+        Assert.Equal(["0 min", "2 min", "15 min"], plan.TellingChecks.Select(check => check.Labour.ToDisplay(UnitSystem.Us)));
         Assert.Equal("Is the pump silent?", plan.TellingChecks[0].Text.ToString());
         Assert.Equal("With a feeler gauge.", plan.TellingChecks[2].How?.ToString());
         Assert.Equal("Raise the vehicle", Assert.Single(plan.TellingChecks[2].Work).ToString());

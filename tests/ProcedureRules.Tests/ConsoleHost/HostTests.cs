@@ -20,6 +20,14 @@ public class HostTests
     }
 
     [Fact]
+    public void Plan_OfAVehicleSheet_SaysThatNoJobIsAskedFor()
+    {
+        var (exit, output, _) = Run("plan", RepositoryFiles.PathOf("samples", "vehicles", "demo-sedan-a.yaml"));
+        Assert.Equal(0, exit);
+        Assert.StartsWith("No job is asked for: a work order names this sheet under 'vehicle'", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Plan_AsJson_HasTheStepsOfTheText()
     {
         var (exit, output, _) = Run("plan", Order("oil-pan"), "--format", "json");

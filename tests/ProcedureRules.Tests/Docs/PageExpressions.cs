@@ -15,7 +15,7 @@ internal static class PageExpressions
 
     /// <summary>What an expression gives, as a technician reads it.</summary>
     public static string Evaluate(string expression) =>
-        expression.StartsWith(AtStart, StringComparison.Ordinal) ? StateNow(expression[AtStart.Length..^1]) : Render($"{{{expression}}}").Replace("(not known: ask)", "unknown", StringComparison.Ordinal);
+        expression.StartsWith(AtStart, StringComparison.Ordinal) ? StateNow(expression[AtStart.Length..^1]) : Render($"{{{expression}}}") is var text && (text == TemplateCompiler.NotKnown || text.EndsWith(": ask)", StringComparison.Ordinal)) ? "unknown" : text;
 
     /// <summary>What a text with braces reads.</summary>
     public static string Render(string text)

@@ -42,6 +42,7 @@ public class WhyNotTests
         var answer = Ask("oil-change", "raise_engine");
         Assert.NotEmpty(answer.Rules);
         Assert.Contains(answer.Rules, rule => rule.Conditions.Any(condition => condition.Holds == Truth.No));
+        Assert.Contains(answer.Rules.SelectMany(rule => rule.Conditions), condition => condition.Text.ToString().StartsWith("some step is such that: ", StringComparison.Ordinal));
         Assert.Empty(answer.Change);
         Assert.NotEqual(ChangeSearch.Unfinished, answer.Search);
     }

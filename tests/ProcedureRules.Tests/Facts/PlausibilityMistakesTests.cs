@@ -62,7 +62,7 @@ public sealed class PlausibilityMistakesTests
     {
         var (situation, bag) = Read("absolute_pressure", "100..30000 micron", "29.9 inHg abs");
         Assert.Equal(
-            "van.yaml:4:18: warning PR0505: '29.9 inHg abs' is outside what occurs for 'thing.reading': 100 micron..0.5802 psia; is this the unit you mean? '539.8 micron' would fit, which 29.9 inHg vac is at sea level",
+            "van.yaml:4:18: warning PR0505: '29.9 inHg abs' is outside what occurs for 'thing.reading': 100..30000 micron; is this the unit you mean? '539.8 micron' would fit, which 29.9 inHg vac is at sea level",
             Assert.Single(bag.Ordered()).ToLine());
         Assert.Equal("539.8 micron", Assert.Single(situation.Doubts).Likely);
     }
@@ -89,7 +89,7 @@ public sealed class PlausibilityMistakesTests
     [InlineData("mass", "0..9 lb", "-2 lb", "a mass is never below 0 oz")]
     [InlineData("volume", "0..9 qt", "-1 qt", "a volume is never below 0 fl oz")]
     [InlineData("count", "0..9", "-1", "a count is never below 0")]
-    [InlineData("duration", "0..9 h", "-1 h", "a duration is never below 0 ms")]
+    [InlineData("duration", "0..9 h", "-1 h", "a duration is never below 0 min")]
     [InlineData("temperature", "0..90 degF", "-500 degF", "a temperature is never below -459.7 degF")]
     [InlineData("absolute_pressure", "1..9 psia", "-1 psia", "an absolute pressure is never below 0 micron")]
     [InlineData("gauge_pressure", "0..60 psi", "-20 psi", "a gauge pressure is never below 32.48 inHg vac")]

@@ -219,6 +219,22 @@ public sealed class ValueMistakesTests
             complaints);
     }
 
+    [Theory]
+    [InlineData("35 furlong", "'furlong' is not a unit here")]
+    [InlineData("as usual", "a number is due, not 'as'")]
+    public void Read_WhatIsNoFigure_SaysWhatIsDue(string value, string fault)
+    {
+        var complaints = GivenSheets.Complaints(
+            $$"""
+            vehicle: van
+            parts: {starter: starter}
+            facts:
+              starter.bolt_torque: {{value}}
+            """);
+        Assert.Contains(fault, complaints, StringComparison.Ordinal);
+        Assert.EndsWith("= note: a torque is due (lb.in, lb.ft, N.m)", complaints.TrimEnd(), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Read_MisspeltWord_NamesTheNearest()
     {

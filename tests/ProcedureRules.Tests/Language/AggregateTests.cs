@@ -36,8 +36,8 @@ public class AggregateTests
     [InlineData("where_least(oil_pan, oil_pan.drop, oil_pan.drop < 4 in)", "oil pan 1")]
     [InlineData("where_greatest(oil_pan, oil_pan.drop, oil_pan.drop < 4 in)", "oil pan 2")]
     [InlineData("least(oil_pan, oil_pan.drop, oil_pan.drop < 4 in)", "1 in")]
-    [InlineData("where_least(oil_pan, oil_pan.drop)", "(not known: ask)")]
-    [InlineData("least(starter, 1 in)", "(not known: ask)")]
+    [InlineData("where_least(oil_pan, oil_pan.drop)", "(not known yet)")]
+    [InlineData("least(starter, 1 in)", "(not known yet)")]
     public void Text_OfAnAggregate_IsShownWhereItIsKnown(string expression, string expected)
     {
         var (rules, bag) = Compile(RuleText("", "oil_pan.drop > 0 in", $"stop: \"{{{expression}}}\""));

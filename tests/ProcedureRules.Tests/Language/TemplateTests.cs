@@ -32,19 +32,19 @@ public class TemplateTests
     }
 
     [Theory]
-    [InlineData("{oil_pan.drop}")]
-    [InlineData("{oil_pan.drop + 1 in}")]
-    [InlineData("{oil_pan.needed}")]
-    [InlineData("{fan_shroud.pieces}")]
-    [InlineData("{oil_pan.dented}")]
-    [InlineData("{oil_pan.note}")]
-    [InlineData("{oil_pan.drop > 1 in}")]
-    [InlineData("{engine.rise}")]
-    [InlineData("{demanded(engine.rise) + 1 in}")]
-    public void Render_WhenNotKnown_SaysSoAndMakesNothingUp(string text)
+    [InlineData("{oil_pan.drop}", "(drop: ask)")]
+    [InlineData("{fan_shroud.pieces}", "(pieces: ask)")]
+    [InlineData("{oil_pan.dented}", "(dented: ask)")]
+    [InlineData("{oil_pan.note}", "(note: ask)")]
+    [InlineData("{oil_pan.drop + 1 in}", "(not known yet)")]
+    [InlineData("{oil_pan.needed}", "(not known yet)")]
+    [InlineData("{oil_pan.drop > 1 in}", "(not known yet)")]
+    [InlineData("{engine.rise}", "(not known yet)")]
+    [InlineData("{demanded(engine.rise) + 1 in}", "(not known yet)")]
+    public void Render_WhenNotKnown_SaysWhatToAskForAndMakesNothingUp(string text, string expected)
     {
         var (rules, rule) = Compiled(text);
-        Assert.Equal("(not known: ask)", rule.Because!.Render(new SupposedBeliefs(), SupposedBeliefs.Bind(rules, rule), UnitSystem.Us));
+        Assert.Equal(expected, rule.Because!.Render(new SupposedBeliefs(), SupposedBeliefs.Bind(rules, rule), UnitSystem.Us));
     }
 
     [Fact]
@@ -54,6 +54,18 @@ public class TemplateTests
         var beliefs = new SupposedBeliefs();
         beliefs.Demands["rise"] = Quantity.Between(0.0254, double.PositiveInfinity, Dimension.Length);
         Assert.Equal("Raise it at least 1 in", rule.Because!.Render(beliefs, SupposedBeliefs.Bind(rules, rule), UnitSystem.Us));
+    }
+
+    [Theory]
+    [InlineData(0, 2.286, "Raise it 0..6 in")] // 0 to 90 in reckoned from nothing: 6 in is what occurs
+    [InlineData(0.0254, 0.0508, "Raise it 1..2 in")]
+    [InlineData(0.5, 0.5, "Raise it 19.69 in")]
+    public void Render_OfADemand_TellsWhatOfItOccurs(double least, double most, string expected)
+    {
+        var (rules, rule) = Compiled("Raise it {engine.rise}");
+        var beliefs = new SupposedBeliefs();
+        beliefs.Demands["rise"] = Quantity.Between(least, most, Dimension.Length);
+        Assert.Equal(expected, rule.Because!.Render(beliefs, SupposedBeliefs.Bind(rules, rule), UnitSystem.Us));
     }
 
     [Fact]
@@ -94,7 +106,7 @@ public class TemplateTests
                 basis: common practice
             """);
         Assert.False(bag.HasErrors, bag.ToSnippets());
-        Assert.Equal("(not known: ask)", TemplateCompiler.NotKnown);
+        Assert.Equal("(not known yet)", TemplateCompiler.NotKnown);
         return (rules, rules.Rules[0]);
     }
 }

@@ -26,6 +26,7 @@ public class PrintingTests
     [InlineData("200 kPa", "29.007547546041843 psi", "200 kPa")]
     [InlineData("20..29 inHg vac", "20..29 inHg vac", "-98.205281..-67.72778 kPa")]
     [InlineData("500 micron", "500 micron", "500 micron")]
+    [InlineData("0 in", "0 in", "0 mm")]
     [InlineData("dP 200 micron", "dP 200 micron", "dP 200 micron")]
     [InlineData("dP 5 psi", "dP 5 psi", "dP 34.473786465841804 kPa")]
     [InlineData("-40 degF", "-40 degF", "-40 degC")]
@@ -55,7 +56,10 @@ public class PrintingTests
     [InlineData("60 min..12 h", "1..12 h", "1..12 h")]
     [InlineData("4.6..12.09 h", "4 h 36 min..12 h 6 min", "4 h 36 min..12 h 6 min")]
     [InlineData("90 min", "90 min", "90 min")]
-    [InlineData("100..30000 micron", "100 micron..0.5802 psia", "100 micron..4 kPa abs")]
+    [InlineData("100..30000 micron", "100..30000 micron", "100..30000 micron")]
+    [InlineData("14.7 psia", "14.7 psia", "101.4 kPa abs")]
+    [InlineData("0 thou", "0 in", "0 mm")]
+    [InlineData("0 h", "0 min", "0 min")]
     [InlineData("10..30 s", "10..30 s", "10..30 s")]
     public void ToDisplay_OfAQuantity_HasFourFiguresRoundedOutward(string text, string us, string si)
     {

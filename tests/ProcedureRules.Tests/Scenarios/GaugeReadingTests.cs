@@ -105,7 +105,7 @@ public class GaugeReadingTests
     [InlineData("normal", "high", "condenser.air")]
     [InlineData("low", "low", "ac_circuit.suction_line")]
     [InlineData("low", "normal", "ac_circuit.suction_line")]
-    [InlineData("normal", "normal", "ac_circuit.heat_let_in")]
+    [InlineData("normal", "normal", "evaporator.air")]
     [InlineData("high", "low", "ac_circuit.set_valves")]
     public void TellingChecks_OfAPair_BeginWithTheCheapestThatOpensNothing(string low, string high, string question)
     {

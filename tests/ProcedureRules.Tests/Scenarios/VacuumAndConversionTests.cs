@@ -77,7 +77,7 @@ public class VacuumAndConversionTests
     public void Plan_OfATrialThatWasColderForMore_GoesOn()
     {
         var plan = Shipped.Plan("convert-trials", "third_trial.vent=46 degF");
-        Assert.DoesNotContain(plan.Cautions, caution => caution.Text.ToString().Contains("more made it no colder", StringComparison.Ordinal));
+        Assert.DoesNotContain(plan.Cautions, caution => caution.Text.ToString().Contains("makes the vent no colder", StringComparison.Ordinal));
     }
 
     private static PlanStep Step(Plan plan, string id) => plan.Steps.FirstOrDefault(step => step.Id == id)

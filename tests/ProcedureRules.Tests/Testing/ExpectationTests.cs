@@ -35,7 +35,7 @@ public class ExpectationTests
     [InlineData("{value: {oil_pan.gasket: unknown}}", true, "")]
     [InlineData("{value: {oil_pan.gasket: cork}}", false, "cork or rubber or sealant, not known")]
     [InlineData("{at_least: {engine.rise: 0 in}}", true, "")]
-    [InlineData("{at_least: {engine.rise: 2 in}}", false, "0 thou")]
+    [InlineData("{at_least: {engine.rise: 2 in}}", false, "0 in")]
     [InlineData("{at_most: {engine.rise: 6 in}}", true, "")]
     [InlineData("{labour: 20 min..2 h}", true, "")]
     [InlineData("{labour: 1..2 min}", false, " in 4 steps")]

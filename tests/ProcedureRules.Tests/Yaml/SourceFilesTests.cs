@@ -52,6 +52,13 @@ public sealed class SourceFilesTests : IDisposable
     }
 
     [Fact]
+    public void TryLoad_OfAFolder_SaysThatAFileIsDue()
+    {
+        Assert.Null(SourceFiles.TryLoad(Path.GetTempPath(), _bag, "jobs"));
+        Assert.Equal("jobs:1:1: error PR0001: a file is due here, and this is a folder\n", _bag.ToLines());
+    }
+
+    [Fact]
     public void TryLoad_TooBig_IsRefused()
     {
         using (var stream = File.Create(_path))

@@ -10,8 +10,8 @@ namespace ProcedureRules.Language.Compiling;
 /// <summary>Checks texts with expressions in braces and makes what renders them.</summary>
 internal sealed class TemplateCompiler(CompilerContext context, RuleScope scope)
 {
-    /// <summary>What stands for a value that nobody knows; a text never makes one up.</summary>
-    public const string NotKnown = "(not known: ask)";
+    /// <summary>What stands for a value that nobody can be asked for and that does not follow yet; a text never makes one up.</summary>
+    public const string NotKnown = "(not known yet)";
 
     private delegate string Piece(IBeliefs beliefs, Binding binding, UnitSystem units);
 
@@ -45,10 +45,13 @@ internal sealed class TemplateCompiler(CompilerContext context, RuleScope scope)
         return new() { Text = text, Nodes = nodes, Render = (beliefs, binding, units) => Join(all, startsWithName, beliefs, binding, units) };
     }
 
-    /// <summary>Words as a technician reads them: <c>one piece</c>, or the few that are still open.</summary>
-    public static string Words(FactType type, ulong open)
+    /// <summary>What stands for a fact that is not known: which one to ask for, since a text may lack several.</summary>
+    public static string NotKnownOf(FactDefinition fact) => fact.IsDerived || fact.IsDemand ? NotKnown : $"({fact.Name.Replace('_', ' ')}: ask)";
+
+    // Words as a technician reads them: "one piece", or the few that are still open.
+    private static string Words(FactType type, ulong open, string notKnown)
     {
-        if (open == 0 || open == Facts.Value.AllWords(type)) return NotKnown;
+        if (open == 0 || open == Facts.Value.AllWords(type)) return notKnown;
         return string.Join(" or ", type.Words.Where((_, i) => (open >> i & 1) != 0).Select(word => word.Replace('_', ' ')));
     }
 
@@ -69,16 +72,31 @@ internal sealed class TemplateCompiler(CompilerContext context, RuleScope scope)
             return (_, _, _) => kind.Text;
         var checkedNode = new ExpressionChecker(names).Check(expression, null);
         if (checkedNode is not null) nodes.Add(checkedNode);
+        var notKnown = FactIn(checkedNode) is { } fact ? NotKnownOf(fact) : NotKnown;
         return checkedNode switch
         {
-            FactQuantity { Fact.IsDerived: false } node => (beliefs, binding, units) => node.IsKnown(beliefs, binding) ? node.Evaluate(beliefs, binding).ToDisplay(units) : NotKnown,
-            QuantityNode node => (beliefs, binding, units) => node.IsKnown(beliefs, binding) ? node.Evaluate(beliefs, binding).ToDisplayWorkedOut(units) : NotKnown,
-            WordsNode node => (beliefs, binding, _) => Words(node.Type, node.Evaluate(beliefs, binding)),
-            TruthNode node => (beliefs, binding, _) => node.Evaluate(beliefs, binding) switch { Truth.Yes => "yes", Truth.No => "no", _ => NotKnown },
-            TextNode node => (beliefs, binding, _) => node.IsKnown(beliefs, binding) ? node.Evaluate(beliefs, binding).Text! : NotKnown,
+            FactQuantity { Fact.IsDerived: false } node => (beliefs, binding, units) => node.IsKnown(beliefs, binding) ? node.Evaluate(beliefs, binding).ToDisplay(units) : notKnown,
+            DemandedQuantity node => (beliefs, binding, units) => node.IsKnown(beliefs, binding) ? Occurring(node.Evaluate(beliefs, binding), node.Fact).ToDisplayWorkedOut(units) : notKnown,
+            QuantityNode node => (beliefs, binding, units) => node.IsKnown(beliefs, binding) ? node.Evaluate(beliefs, binding).ToDisplayWorkedOut(units) : notKnown,
+            WordsNode node => (beliefs, binding, _) => Words(node.Type, node.Evaluate(beliefs, binding), notKnown),
+            TruthNode node => (beliefs, binding, _) => node.Evaluate(beliefs, binding) switch { Truth.Yes => "yes", Truth.No => "no", _ => notKnown },
+            TextNode node => (beliefs, binding, _) => node.IsKnown(beliefs, binding) ? node.Evaluate(beliefs, binding).Text! : notKnown,
             _ => null,
         };
     }
+
+    // A demand reckoned from what nobody knows reaches beyond what occurs in the trade: told is what of it can occur.
+    private static Quantity Occurring(Quantity demand, FactDefinition fact) =>
+        demand.IsBounded && !demand.IsPoint && fact.Plausible is { } range && Quantity.Intersect(demand, range) is { } told ? told : demand;
+
+    private static FactDefinition? FactIn(Node? node) => node switch
+    {
+        FactQuantity quantity => quantity.Fact,
+        FactWords words => words.Fact,
+        YesNoTruth { Operand: FactWords words } => words.Fact,
+        FactText text => text.Fact,
+        _ => null,
+    };
 
     private string Instruction(Step step) => context.Instructions.TryGetValue(step.Operation, out var template)
         ? template.Render(NothingKnown.Beliefs, new([step.Part]), UnitSystem.Us)
