@@ -154,7 +154,8 @@ public static class Planner
                 if (isLast) _stopped.Add((decision, missing));
                 return (null, null);
             }
-            var moments = isLast ? options.MostMoments : Math.Min(options.MostMoments, options.MostMomentsWithChecks * world.Works.Count);
+            // Each further set of choices is searched less long: what has no order in one mostly has none in the next.
+            var moments = isLast ? options.MostMoments / (1 + _diagnostics.Count) : Math.Min(options.MostMoments, options.MostMomentsWithChecks * world.Works.Count);
             var sequencer = new Sequencer(world, moments, options.MostRepeats, cancellation);
             if (sequencer.Find() is not { } end)
             {
