@@ -20,7 +20,7 @@ internal sealed class Shortening(Motion motion)
         {
             for (var second = first + 1; second < steps.Count; second++)
             {
-                if (!ArePair(steps[first], steps[second]) || end.Times(steps[second]) < 2) continue;
+                if (!ArePair(steps[first], steps[second]) || !MayGo(end, steps[first]) || !MayGo(end, steps[second])) continue;
                 if (Replayed(steps, first, second) is { } shorter) return shorter;
                 break;
             }
@@ -28,6 +28,9 @@ internal sealed class Shortening(Motion motion)
 
         return null;
     }
+
+    // What has to be done is done once at least.
+    private static bool MayGo(Moment end, Work work) => end.Times(work) > 1 || !work.IsDue;
 
     private static bool ArePair(Work first, Work second) => ReferenceEquals(first.Undoes, second) || ReferenceEquals(second.Undoes, first);
 

@@ -82,24 +82,6 @@ public sealed class ApprovedPlanTests
         Assert.Equal(["narrow"], cases.Where(one => one.IsHeld).Select(one => one.Row));
     }
 
-    [Fact]
-    public void Plan_OfNoCase_IsAnErrorToldOnce()
-    {
-        var set = ScenarioSet.Read(TinyPack.Engine, [TinyPack.Scenario(Narrow)], [new SourceFile(Path, Print(TinyPack.Engine, Narrow, Wide))]);
-
-        Assert.Equal("approved/pan.txt:23:4: error PR0905: no case has a plan called 'wide'", Assert.Single(set.Diagnostics).ToLine());
-    }
-
-    [Theory]
-    [InlineData("== narrow\nlabour\n== narrow\nlabour\n", "approved/pan.txt:3:4: error PR0905: the plan 'narrow' is here twice")]
-    [InlineData("== narrow\nlike: none\n", "approved/pan.txt:1:4: error PR0905: the plan 'narrow' is told against 'none', which is not told in full before it")]
-    public void File_ThatCannotBeRead_IsToldOfAtItsLine(string text, string mistake)
-    {
-        var set = ScenarioSet.Read(TinyPack.Engine, [TinyPack.Scenario(Narrow)], [new SourceFile(Path, text)]);
-
-        Assert.Equal(mistake, Assert.Single(set.Diagnostics).ToLine());
-    }
-
     [Theory]
     [InlineData("")]
     [InlineData("== ")]

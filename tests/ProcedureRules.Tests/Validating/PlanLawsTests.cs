@@ -5,8 +5,8 @@ using ProcedureRules.Inference;
 using ProcedureRules.Language;
 using ProcedureRules.Packs;
 using ProcedureRules.Plans;
-using ProcedureRules.Tests.Planning;
 using ProcedureRules.Tests.Engine;
+using ProcedureRules.Tests.Planning;
 using ProcedureRules.Validating;
 using Xunit;
 
