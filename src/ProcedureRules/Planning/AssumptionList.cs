@@ -1,4 +1,5 @@
 using ProcedureRules.Beliefs;
+using ProcedureRules.Choosing;
 using ProcedureRules.Facts;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
@@ -27,13 +28,14 @@ internal sealed class AssumptionList
     public static IReadOnlyList<PlanItem> Of(BeliefState beliefs, IReadOnlyList<Occurrence> occurrences)
     {
         var list = new AssumptionList(beliefs);
+        var together = new Together(occurrences.Select(occurrence => occurrence.Work.Step));
         foreach (var occurrence in occurrences)
         {
             var step = occurrence.Work.Step;
             var seen = new HashSet<object>();
             list.Walk(new Atom.Occurs(step), occurrence.Id, seen);
             foreach (var source in beliefs.Network.RecordsAbout(step))
-                if (beliefs.Given(source.Record, source.Index, step) > Assurance.No) list.Read(source.Record, occurrence.Id, seen);
+                if (together.Has(source.Record) && beliefs.Given(source.Record, source.Index, step) > Assurance.No) list.Read(source.Record, occurrence.Id, seen);
         }
         return list._items.ToItems();
     }

@@ -49,7 +49,7 @@ internal sealed class Attacher(World world, IReadOnlyList<Occurrence> occurrence
         {
             var (record, binding) = (source.Record, source.Record.Binding);
             var level = _beliefs.Given(record, source.Index, step);
-            if (level == Assurance.No || !_together.Has(record)) continue;
+            if (level == Assurance.No || !_together.Has(record) || (level == Assurance.Held && Waits(source.Effect.Conclusion))) continue;
             var isNow = Holds(record, occurrence.Before);
             switch (source.Effect.Conclusion)
             {
@@ -60,8 +60,7 @@ internal sealed class Attacher(World world, IReadOnlyList<Occurrence> occurrence
                 case Conclusion.Check check when isNow && Is(check.Step, record, step):
                     Add(checks, new PlanCheck(Text(check.Text, record), check.Limits.Evaluate(_beliefs, binding), check.During, reasons.Of(record)), one => one.Text, one => one.During);
                     break;
-                // A line that asks to be held is one that says something only where it is sure.
-                case Conclusion.Detail line when isNow && level > Assurance.Held && Is(line.Step, record, step):
+                case Conclusion.Detail line when isNow && Is(line.Step, record, step):
                     if (Text(line.Text, record) is var words && !detail.Any(other => Same(other, words))) detail.Add(words);
                     break;
                 case Conclusion.Tool tool when isNow && Is(tool.Step, record, step):
@@ -70,7 +69,7 @@ internal sealed class Attacher(World world, IReadOnlyList<Occurrence> occurrence
                 case Conclusion.Supply supply when isNow && Is(supply.Step, record, step):
                     Supplies.Add(Text(supply.Text, record), occurrence.Id, isFirm && level == Assurance.Sure, reasons.Of(record));
                     break;
-                case Conclusion.Slower slower when isNow && level > Assurance.Held && Is(slower.Step, record, step):
+                case Conclusion.Slower slower when isNow && Is(slower.Step, record, step):
                     slowed.Add(slower, record, level == Assurance.Sure);
                     break;
                 case Conclusion.Figure figure when isNow && Is(figure.Step, record, step):
@@ -100,6 +99,9 @@ internal sealed class Attacher(World world, IReadOnlyList<Occurrence> occurrence
             Holds = holds,
         };
     }
+
+    // A text that asks to be held says something only where it is sure; what guards people is said in any case.
+    private static bool Waits(Conclusion? conclusion) => conclusion is Conclusion.Caution { Signal: Signal.Notice } or Conclusion.Detail or Conclusion.Slower;
 
     /// <summary>How firmly a step of the plan stands: as required, or as drawn in by a moment.</summary>
     public Assurance Level(Step step)

@@ -161,7 +161,7 @@ internal sealed class Drafter(Decision decision, ChoiceBook book, Settling settl
         var cautions = new List<PlanCaution>();
         foreach (var source in _beliefs.Network.RecordsWith<Conclusion.Caution>().OrderBy(source => source.Record.Name, StringComparer.Ordinal))
         {
-            if (source.Effect.Conclusion is not Conclusion.Caution { Step: < 0 } caution || _beliefs.Available(source.Record, source.Index) == Assurance.No) continue;
+            if (source.Effect.Conclusion is not Conclusion.Caution { Step: < 0 } caution || _beliefs.Available(source.Record, source.Index) is var level && (level == Assurance.No || (level == Assurance.Held && caution.Signal == Signal.Notice))) continue;
             var text = new Wording(caution.Text, _beliefs, source.Record.Binding);
             if (!cautions.Any(other => other.Signal == caution.Signal && other.Text.ToString() == text.ToString()))
                 cautions.Add(new PlanCaution(caution.Signal, text, _reasons.Of(source.Record)));
@@ -172,15 +172,16 @@ internal sealed class Drafter(Decision decision, ChoiceBook book, Settling settl
     private IReadOnlyList<PlanItem> Offers(IReadOnlyList<PlanStep> steps)
     {
         var offers = new ItemList();
+        var together = new Together(steps.Select(planned => planned.Step));
         foreach (var source in _beliefs.Network.RecordsWith<Conclusion.Offer>())
         {
             var level = _beliefs.Available(source.Record, source.Index);
-            if (level == Assurance.No) continue;
+            if (level <= Assurance.Held || !together.Has(source.Record)) continue;
             var offer = (Conclusion.Offer)source.Effect.Conclusion!;
             var step = new Step(offer.Operation, source.Record.Binding.Part(offer.Slot));
             if (steps.Any(planned => planned.Step.Equals(step))) continue;
             var text = offer.Text is { } template ? new Wording(template, _beliefs, source.Record.Binding) : Words.Instruction(_beliefs, step);
-            var with = new Wording(units => $"{text.In(units)} (adds {offer.Operation.Labour.ToDisplay(units)})");
+            var with = new Wording(units => $"{text.In(units)} ({offer.Operation.Labour.ToDisplay(units)} once it is in reach)");
             var at = StepsOf(source.Record).SelectMany(about => steps.Where(planned => planned.Step.Equals(about))).FirstOrDefault();
             offers.Add(with, at?.Id, level == Assurance.Sure, _reasons.Of(source.Record));
         }

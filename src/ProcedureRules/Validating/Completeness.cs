@@ -54,7 +54,7 @@ internal sealed class Completeness
     private void CheckHead()
     {
         foreach (var source in _beliefs.Network.RecordsWith<Conclusion.Caution>())
-            if (source.Effect.Conclusion is Conclusion.Caution { Step: < 0 } caution && _beliefs.Available(source.Record, source.Index) > Assurance.No
+            if (source.Effect.Conclusion is Conclusion.Caution { Step: < 0 } caution && IsDue(caution, _beliefs.Available(source.Record, source.Index))
                 && !Has(_draft.Cautions, caution, source)) _violations.Add(new Violation(null, $"the head lacks a {caution.Signal}"));
     }
 
@@ -87,7 +87,7 @@ internal sealed class Completeness
         switch (source.Effect.Conclusion)
         {
             case Conclusion.Caution { Step: >= 0 } caution when binding.Step(caution.Step).Equals(step.Step):
-                if (!Has(step.Cautions, caution, source)) Report(step, $"lacks a {caution.Signal}");
+                if (IsDue(caution, _beliefs.Given(source.Record, source.Index, step.Step)) && !Has(step.Cautions, caution, source)) Report(step, $"lacks a {caution.Signal}");
                 break;
             case Conclusion.Figure figure when figure.Step >= 0 && binding.Step(figure.Step).Equals(step.Step):
                 if (_beliefs.SourceOf(new FactKey(binding.Part(figure.Slot), figure.Fact)) < Source.Stated && step.Holds.Count == 0)
@@ -110,6 +110,8 @@ internal sealed class Completeness
                 break;
         }
     }
+
+    private static bool IsDue(Conclusion.Caution caution, Assurance level) => level > (caution.Signal == Signal.Notice ? Assurance.Held : Assurance.No);
 
     private bool Has(IReadOnlyList<PlanCaution> cautions, Conclusion.Caution caution, RecordEffect source)
     {

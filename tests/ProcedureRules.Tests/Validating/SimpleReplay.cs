@@ -36,7 +36,7 @@ internal static class SimpleReplay
                     var level = plan.Beliefs.Given(record, i, step.Step);
                     if (record.Effects[i].Conclusion is Conclusion.Need wanted && level >= Assurance.Provisional
                         && !wanted.State.States.Has(State(record.Binding.Part(wanted.State.Slot), wanted.State.Aspect))) faults.Add($"{step.Id} lacks {record.Rule!.Name}");
-                    if (record.Effects[i].Conclusion is Conclusion.Caution said && level > Assurance.No
+                    if (record.Effects[i].Conclusion is Conclusion.Caution said && level > (said.Signal == Signal.Notice ? Assurance.Held : Assurance.No)
                         && !step.Cautions.Any(shown => shown.Text.ToString() == said.Text.Text)) faults.Add($"{step.Id} does not say {said.Text.Text}");
                 }
             foreach (var change in step.Step.Operation.Changes)
