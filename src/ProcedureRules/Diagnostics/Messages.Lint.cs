@@ -93,6 +93,12 @@ internal static partial class Messages
         "Take it out of 'accept'.",
         "kinds: {heat_shield: {accept: {PR0814: sheets name it}}}");
 
+    private static readonly DiagnosticCode ImpliedCode = Declare(
+        "PR0816",
+        "A condition that follows from another one of its rule",
+        "Leave it out, or correct the one it follows from.",
+        "for: {s: step, p: oil_pan}\nwhen: [ s on p, s leaves p.place fitted ]");
+
     public static Diagnostic StepNeverComes(SourceSpan span, string step, IEnumerable<string> conditions) => NeverFiresCode.At(
         span, $"this rule never fires: no operation that a plan may hold meets what is said of {Quote(step)}", Severity.Warning)
         .Note($"it has to meet {string.Join(", ", conditions.Select(Quote))}");
@@ -102,6 +108,9 @@ internal static partial class Messages
 
     public static Diagnostic HoldsWhatever(SourceSpan span, string condition) =>
         AlwaysTrueCode.At(span, $"{Quote(condition)} holds whatever is found", Severity.Warning);
+
+    public static Diagnostic Implied(SourceSpan span, string condition, string ground) =>
+        ImpliedCode.At(span, $"{Quote(condition)} follows from {Quote(ground)}", Severity.Warning);
 
     public static Diagnostic SaidTwice(SourceSpan span, string other, SourceSpan first) => DuplicateCode.At(
         span, $"{Quote(other)} concludes the same under the same conditions", Severity.Warning).Note("here", first);

@@ -31,6 +31,9 @@ public class LintTests
     [InlineData("PR0811", "operations: {new_work: {on: oil_pan, text: Tighten it to 20 lb.ft, place: bench, time: 1 min, ACCEPT}}\n" + Job)]
     [InlineData("PR0812", "kinds: {starters: {ACCEPT}}")]
     [InlineData("PR0813", "rules: [{rule: x, for: {s: step}, when: [ s does remove_pan ], then: [{one_of: [{option: a, then: [{need: exhaust.hang is tied_up}]}, {option: b, then: [{detail: x}]}]}], ACCEPT}]")]
+    [InlineData("PR0816", "rules: [{rule: x, for: {s: step, p: oil_pan}, when: [ s on p, s leaves p.place fitted ], then: [{notice: x}], ACCEPT}]")]
+    [InlineData("PR0816", "rules: [{rule: x, for: {s: step, p: oil_pan}, when: [ s touches p, s on p ], then: [{notice: x}], ACCEPT}]")]
+    [InlineData("PR0816", "rules: [{rule: x, for: {s: step}, when: [ s does remove_pan, s phase apart ], then: [{notice: x}], ACCEPT}]")]
     [InlineData("PR0814", "causes: {bent: {on: starter, text: It is bent, ACCEPT}}")]
     [InlineData("PR0814", "relations: {over: {of: [part, part], text: '{a} is over {b}', ACCEPT}}")]
     [InlineData("PR0814", "operations: {new_work: {on: oil_pan, text: Look at it, place: bench, time: 1 min, ACCEPT}}")]
@@ -48,6 +51,8 @@ public class LintTests
     [InlineData("rules: [{rule: x, when: [ 'oil_pan.bolts < 10 or oil_pan.bolts > 20', oil_pan.bolts is 12..22 ], then: [{notice: x}], OTHER}]")]
     [InlineData("rules: [{rule: x, for: {s: step}, when: [ s does remove_pan ], then: [{one_of: [{option: a, then: [{need: exhaust.hang is tied_up}]}, {option: b, then: [{need: exhaust.hang is loose}]}]}], OTHER}]")]
     [InlineData("rules: [{rule: x, when: [ oil_pan.dented is yes ], then: [{notice: x, if_unknown: hold}], OTHER}]")]
+    [InlineData("rules: [{rule: x, for: {s: step, t: step, p: oil_pan}, when: [ s on p, t leaves p.place fitted ], then: [{order: s before t}], OTHER}]")]
+    [InlineData("rules: [{rule: x, for: {s: step, p: oil_pan}, when: [ s moves p, s does remove_pan ], then: [{notice: x}], OTHER}]")]
     [InlineData("operations: {new_work: {on: oil_pan, text: Tighten it to 20 lb.ft, place: bench, time: 1 min, basis: common practice}}\n" + Job)]
     public void Pack_WithNothingWrong_IsLeftInPeace(string pack) => Assert.Empty(Lint(pack, ""));
 
