@@ -61,8 +61,10 @@ internal sealed class Replay
             if (_laws.ProhibitionsOf(Now).Any(record => record.Moments.All(Is))) Report("is forbidden");
             CheckStart();
             CheckNeeds(isEnd: false);
-            CheckChanges(Change());
+            var done = Change();
+            CheckChanges(done);
             CheckNeeds(isEnd: true);
+            if (done.Count == 0) continue;
             var brokenNow = Broken().ToList();
             foreach (var text in brokenNow)
                 if (!broken.Contains(text)) Report($"breaks: {text}");
