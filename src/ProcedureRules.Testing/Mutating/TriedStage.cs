@@ -19,7 +19,7 @@ internal sealed class TriedStage
         Of = of;
         _isReadHeard = of.Stage.Judging.Any(expected => expected is WordsExpected { Keyword: "assumption" }) || (of.Held is not null && of.Stage.Outcome.Plan.Assumptions.Count > 0);
         _feedsItself = new(() => FindsItself(of));
-        _isAtWork = new(() => of.Held is { Value: var held } && (held.Signs.Have(Rule) || of.Of.SelectMany(at => Records[at].Effects).Any(effect => effect.Atom is Atom.Wanted wanted && held.Changes(wanted.Part, wanted.Aspect))));
+        _isAtWork = new(() => of.Held is not { Value: var held } ? Relevance.Of(of) > 0 : held.Signs.Have(Rule) || of.Of.SelectMany(at => Records[at].Effects).Any(effect => effect.Atom is Atom.Wanted wanted && held.Changes(wanted.Part, wanted.Aspect)));
         Forms = FormsOf([.. of.Of.Select(at => Records[at])]);
     }
 
@@ -41,7 +41,10 @@ internal sealed class TriedStage
     /// <summary>Whether conditions of the rule read what it leads to itself: then what they come to shows only when all is believed anew.</summary>
     public bool FeedsItself => _feedsItself.Value;
 
-    /// <summary>Whether the plan shows the rule at work: it names it, or changes a state that the rule asks for.</summary>
+    /// <summary>
+    /// Whether the rule is seen at work: the approved plan names it, or changes a state that the rule asks for; without such a plan, an expectation
+    /// speaks of what it leads to.
+    /// </summary>
     public bool IsAtWork => _isAtWork.Value;
 
     /// <summary>Its turn among the moments of its scenario, which are much alike.</summary>
