@@ -1,6 +1,6 @@
-using ProcedureRules.Testing.Expectations;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
+using ProcedureRules.Testing.Expectations;
 
 namespace ProcedureRules.Testing.Mutating;
 

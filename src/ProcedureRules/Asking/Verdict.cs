@@ -4,7 +4,6 @@ using ProcedureRules.Inference;
 using ProcedureRules.Language;
 using ProcedureRules.Logic;
 using ProcedureRules.Packs;
-using ProcedureRules.Plans;
 
 namespace ProcedureRules.Asking;
 

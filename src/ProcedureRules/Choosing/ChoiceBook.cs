@@ -1,7 +1,6 @@
 using ProcedureRules.Beliefs;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
-using ProcedureRules.Plans;
 
 namespace ProcedureRules.Choosing;
 
