@@ -87,8 +87,17 @@ public sealed class TestCommandTests : IDisposable
     }
 
     [Fact]
-    public void Coverage_BelowTheThreshold_EndsWithTwo() =>
-        Assert.Equal(2, RunHost.With("coverage", RepositoryFiles.PathOf("rules"), "--threshold", "100").Exit);
+    public void Coverage_BelowTheThreshold_EndsWithTwo()
+    {
+        _folder.Write("bench.yaml", Pack + "\n" + """
+            facts: {tank.rusty: {type: yes_no, ask: "Is the {it} rusty?"}}
+            rules:
+              - {rule: rust, for: {s: step}, when: [ s does fill_tank, tank.rusty is yes ], then: [ {notice: Look for leaks} ], because: Rust eats through., basis: common practice}
+            """);
+        Write("step: empty_tank");
+        Assert.Equal(2, RunHost.With("coverage", _rules, "--threshold", "100").Exit);
+        Assert.Equal(0, RunHost.With("coverage", _rules, "--threshold", "0").Exit);
+    }
 
     [Fact]
     public void Test_OfPacksWithMistakes_CouldNotRun() =>
