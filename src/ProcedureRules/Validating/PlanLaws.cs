@@ -73,13 +73,16 @@ internal sealed class PlanLaws
     public PlanLaws Under(BeliefState beliefs, HashSet<Step> inPlan) => new(beliefs, _planned, _candidates, _counted, inPlan);
 
     /// <summary>
-    /// Whether the plan stands under one answer as it was made: all its steps are done there, and no doubt about one has become a prohibition.
-    /// An answer only takes away from what is possible, so no other law binds that did not bind before.
+    /// Whether the plan stands under one answer as it was made: all its steps are done there, what jobs end with is the same (what none ends
+    /// with goes back), and no doubt about a step has become a prohibition. An answer only takes away from what is possible, so no other law binds
+    /// that did not bind before.
     /// </summary>
     public bool Stand(BeliefState answered, IReadOnlyList<PlanStep> steps)
     {
         foreach (var atom in answered.AtomsUnlike(_beliefs))
             if (atom is Atom.Occurs && _beliefs.Available(atom) >= Assurance.Provisional && answered.Available(atom) < Assurance.Provisional) return false;
+        foreach (var end in _counted)
+            if (end.Effect.Conclusion is Conclusion.Need { Step: < 0 } && answered.Required(end.Record, end.Index) < Assurance.Provisional) return false;
         foreach (var (source, step) in _doubtful)
             if (!Prohibitions.IsWaiting(answered, source, LevelOf(answered, source, step))) return false;
         foreach (var step in steps)

@@ -55,7 +55,7 @@ internal static class RandomShop
                 case 7:
                     var kind = dice.Pick(Kinds);
                     if (dice.Throw(3) == 1) shop.Forbid($"remove_{kind}", kind, Maybe(), dice.Pick<IfUnknown>([IfUnknown.Do, IfUnknown.BehindCheck, IfUnknown.Hold]));
-                    else shop.End(kind, "place", dice.Pick<string>(["off", "fitted", "loose"]), Maybe());
+                    else shop.End(kind, "place", dice.Pick<string>(["off", "fitted", "loose"]), Maybe(), i % 2 == 0 ? IfUnknown.Hold : IfUnknown.BehindCheck);
                     break;
                 case 8:
                     if (dice.Throw(4) == 1) shop.Stop($"stop {i}", Maybe(), dice.Pick<IfUnknown>([IfUnknown.Do, IfUnknown.BehindCheck, IfUnknown.Hold]));

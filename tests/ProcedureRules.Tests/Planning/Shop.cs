@@ -153,8 +153,8 @@ internal sealed class Shop
     public Shop Do(string operation, string part, Test? when = null, IfUnknown ifUnknown = IfUnknown.Hold) =>
         Rule($"do {operation} {part}", part, new Conclusion.Do(_operations[operation], 0, -1, -1) { IfUnknown = ifUnknown }, when);
 
-    public Shop End(string part, string aspect, string states, Test? when = null) =>
-        Rule($"end {part} {aspect}", part, new Conclusion.Need(-1, Condition(part, aspect, states)) { IfUnknown = when is null ? IfUnknown.BehindCheck : IfUnknown.Hold }, when);
+    public Shop End(string part, string aspect, string states, Test? when = null, IfUnknown ifUnknown = IfUnknown.Hold) =>
+        Rule($"end {part} {aspect}", part, new Conclusion.Need(-1, Condition(part, aspect, states)) { IfUnknown = when is null ? IfUnknown.BehindCheck : ifUnknown }, when);
 
     public Shop Pass(string part, string aspect, params string[] states) =>
         Rule($"pass {part} {aspect}", part, new Conclusion.Waypoints([.. states.Select(state => Condition(part, aspect, state))]) { IfUnknown = IfUnknown.Hold }, null);
