@@ -68,7 +68,7 @@ internal sealed class SessionStatements
         var path = after.Aspect.ToString();
         return situation with
         {
-            States = new Dictionary<(Part, Packs.Aspect), int>(situation.States) { [(after.Part, after.Aspect)] = after.States.States().First() },
+            States = new Dictionary<StateVariable, int>(situation.States) { [after.Variable] = after.States.States().First() },
             Observations = [.. situation.Observations.Where(reading => reading.Source != Source.Measured || !reading.Fact.Fact.TakenIn.Contains(path))],
         };
     });

@@ -25,9 +25,9 @@ internal sealed class FindingWork(BeliefState beliefs)
     public IReadOnlyList<Wording> Tools(Reading reading) =>
     [
         .. (from step in Steps(reading)
-            from source in beliefs.Network.RecordsAbout(step)
+            from said in beliefs.SaidOf(step)
+            let source = said.Source
             where source.Effect.Conclusion is Conclusion.Tool { Step: >= 0 } tool && source.Record.Binding.Step(tool.Step).Equals(step)
-                && beliefs.Given(source.Record, source.Index, step) > Assurance.No
             select new Wording(((Conclusion.Tool)source.Effect.Conclusion!).Text, beliefs, source.Record.Binding)).DistinctBy(tool => tool.ToString()),
     ];
 
@@ -42,15 +42,14 @@ internal sealed class FindingWork(BeliefState beliefs)
     private void Add(Step step, List<Step> steps, HashSet<Step> seen)
     {
         if (!seen.Add(step)) return;
-        foreach (var source in beliefs.Network.RecordsAbout(step))
-            if (IsUnmetNeed(source, step) && source.Effect.Atom is { } wanted) Follow(wanted, steps, seen);
+        foreach (var (source, level) in beliefs.SaidOf(step))
+            if (level >= Assurance.Provisional && IsUnmetNeed(source, step) && source.Effect.Atom is { } wanted) Follow(wanted, steps, seen);
         steps.Add(step);
     }
 
     private bool IsUnmetNeed(RecordEffect source, Step step)
     {
         if (source.Effect.Conclusion is not Conclusion.Need { Step: >= 0 } need || !source.Record.Binding.Step(need.Step).Equals(step)) return false;
-        if (beliefs.Given(source.Record, source.Index, step) < Assurance.Provisional) return false;
         var situation = beliefs.Network.Result.Situation;
         return source.Record.Moments.All(moment => moment.States.Has(situation.StateNow(moment.Part, moment.Aspect)))
             && !need.State.States.Has(situation.StateNow(source.Record.Binding.Part(need.State.Slot), need.State.Aspect));

@@ -26,11 +26,11 @@ internal sealed class Inquiry(Reading about)
     public IReadOnlyList<Reading> After { get; set; } = [];
 
     /// <summary>Adds what hangs on it; what is told of one subject counts once.</summary>
-    public void Add(Urgency urgency, Wording matter, object subject, Step? step, bool isCondition)
+    public void Add(Matter matter)
     {
-        if (urgency < Urgency) Urgency = urgency;
-        if (step is not null) Steps.Add(step);
-        if (_told.Add(subject)) _matters.Add(matter);
-        StandsAlone |= !isCondition;
+        if (matter.Urgency < Urgency) Urgency = matter.Urgency;
+        if (matter.Step is not null) Steps.Add(matter.Step);
+        if (_told.Add(matter.Subject)) _matters.Add(matter.Text);
+        StandsAlone |= !matter.IsCondition;
     }
 }

@@ -23,10 +23,9 @@ internal static class QuestionWriter
         if (!beliefs.Network.AtomsOf<Atom.Occurs>().Any(atom => atom.Step.Equals(step))) return null;
         if (Requirements.IsDue(beliefs, new Atom.Occurs(step))) return step;
         var situation = beliefs.Network.Result.Situation;
-        foreach (var source in beliefs.Network.RecordsAbout(step))
+        foreach (var (source, level) in beliefs.SaidOf(step))
         {
-            if (source.Effect.Conclusion is not Conclusion.Need { Step: >= 0 } need || !source.Record.Binding.Step(need.Step).Equals(step)) continue;
-            if (beliefs.Given(source.Record, source.Index, step) < Assurance.Provisional) continue;
+            if (level < Assurance.Provisional || source.Effect.Conclusion is not Conclusion.Need { Step: >= 0 } need || !source.Record.Binding.Step(need.Step).Equals(step)) continue;
             if (source.Record.Moments.Any(moment => !moment.States.Has(situation.StateNow(moment.Part, moment.Aspect)))) continue;
             if (!need.State.States.Has(situation.StateNow(source.Record.Binding.Part(need.State.Slot), need.State.Aspect))) return step;
         }
@@ -38,7 +37,7 @@ internal static class QuestionWriter
     {
         var at = At(beliefs, inquiry.About, occurrences);
         var (text, how) = Put(beliefs, inquiry.About);
-        return new PlanQuestion(IdOf(inquiry.About), inquiry.About, text, how, at, [.. inquiry.Matters.DistinctBy(matter => matter.ToString())], Assumed(beliefs, inquiry.About),
+        return new PlanQuestion(IdOf(inquiry.About), inquiry.About, text, how, at, new WhenRead<Wording>(() => [.. inquiry.Matters.DistinctBy(matter => matter.ToString())]), Assumed(beliefs, inquiry.About),
             inquiry.Urgency == Urgency.Safety, Doubted(beliefs, inquiry.About))
         {
             After = [.. inquiry.After.Select(IdOf).Order(StringComparer.Ordinal)],

@@ -1,218 +1,48 @@
 using ProcedureRules.Beliefs;
 using ProcedureRules.Choosing;
-using ProcedureRules.Facts;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
-using ProcedureRules.Logic;
-using ProcedureRules.Plans;
 
 namespace ProcedureRules.Asking;
 
-/// <summary>
-/// Finds what is not known and matters: what is read by a condition that is neither true nor false behind a step, a way, a caution, a hold
-/// or a stop, and the figures without which a step is not done.
-/// </summary>
-internal sealed class Questioner
+/// <summary>Asks for what is not known and matters to one set of choices. It keeps what it has found of each step: a plan in the making asks more than once. Not for several threads at once.</summary>
+internal sealed class Questioner(BeliefState beliefs, ChoiceBook book)
 {
-    private readonly BeliefState _beliefs;
-    private readonly Func<Record, bool> _counts;
-    private readonly Openness _openness;
-    private readonly Settling _settling;
-    private readonly Prohibitions _prohibitions;
-    private readonly Dictionary<Reading, Inquiry> _inquiries = [];
+    private readonly Dictionary<Step, IReadOnlyList<Matter>> _ofSteps = [];
 
-    private Questioner(BeliefState beliefs, Settling settling, Func<Record, bool> counts)
-    {
-        (_beliefs, _settling, _counts) = (beliefs, settling, counts);
-        _openness = new Openness(beliefs);
-        _prohibitions = new Prohibitions(beliefs);
-    }
+    /// <summary>What things that are only possible hang on.</summary>
+    public Settling Settling { get; } = new(beliefs);
+
+    /// <summary>What asks to be held until more is known.</summary>
+    public IReadOnlyList<RecordEffect> Held => field ??= HoldFinder.Roots(beliefs);
+
+    private IReadOnlyList<Matter> OfTheWhole => field ??= MatterFinder.OfTheWhole(beliefs, Settling, book, Held);
 
     /// <summary>What is asked for the steps of a plan and its choices.</summary>
-    public static IReadOnlyList<Inquiry> Ask(BeliefState beliefs, Settling settling, IReadOnlyList<Step> steps, ChoiceBook book, IReadOnlyList<RecordEffect> held) =>
-        Ask(new Questioner(beliefs, settling, new Together(steps).Has), steps, book, held);
+    public IReadOnlyList<Inquiry> Ask(IReadOnlyList<Step> steps) => Ask(steps, new Together(steps).Has);
 
     /// <summary>What is asked before it is settled which steps come in with the moments of a plan.</summary>
-    public static IReadOnlyList<Inquiry> AskBefore(BeliefState beliefs, Settling settling, IEnumerable<Step> steps, ChoiceBook book, IReadOnlyList<RecordEffect> held)
-    {
-        var listed = steps.ToList();
-        return Ask(new Questioner(beliefs, settling, Together.OrServing(beliefs, listed)), listed, book, held);
-    }
+    public IReadOnlyList<Inquiry> AskBefore(IReadOnlyList<Step> steps) => Ask(steps, Together.OrServing(beliefs, steps));
 
-    private static IReadOnlyList<Inquiry> Ask(Questioner questioner, IEnumerable<Step> steps, ChoiceBook book, IReadOnlyList<RecordEffect> held)
+    private IReadOnlyList<Inquiry> Ask(IReadOnlyList<Step> steps, Func<Record, bool> counts)
     {
-        foreach (var step in steps) questioner.AskOf(step);
-        questioner.AskOfChoices(book);
-        questioner.AskOfHeld(held);
-        questioner.AskOfTheWhole();
-        questioner.AskOfDoubts();
-        return [.. questioner._inquiries.Values
+        var inquiries = new Dictionary<Reading, Inquiry>();
+        foreach (var matter in steps.SelectMany(OfStep).Concat(OfTheWhole))
+            if (matter.Rests is not { } record || counts(record))
+                foreach (var key in matter.Open)
+                {
+                    if (!inquiries.TryGetValue(key, out var inquiry)) inquiries[key] = inquiry = new Inquiry(key);
+                    inquiry.Add(matter);
+                }
+
+        return [.. inquiries.Values
             .OrderBy(inquiry => inquiry.Urgency).ThenByDescending(inquiry => inquiry.Steps.Count)
             .ThenBy(inquiry => QuestionWriter.IdOf(inquiry.About), StringComparer.Ordinal)];
     }
 
-    private void AskOf(Step step)
+    private IReadOnlyList<Matter> OfStep(Step step)
     {
-        var atom = new Atom.Occurs(step);
-        var name = Words.Instruction(_beliefs, step);
-        var level = _beliefs.Available(atom);
-        if (level is not (Assurance.No or Assurance.Sure))
-            foreach (var (_, readings) in _settling.Of(atom))
-                Add(readings, Urgency.Work, new Wording(units => $"whether this is needed: {name.In(units)}"), (0, step), step);
-        foreach (var source in _prohibitions.Waiting(step))
-            foreach (var (_, readings) in _settling.Of(source))
-                Add(readings, Urgency.Safety, WhetherAllowed(name), (source.Effect.Conclusion!, step), step);
-        foreach (var source in _beliefs.Network.RecordsAbout(step))
-        {
-            var (record, index) = (source.Record, source.Index);
-            if (!_counts(record) || _beliefs.Given(record, index, step) == Assurance.No) continue;
-            switch (source.Effect.Conclusion)
-            {
-                case Conclusion.Figure figure when IsAbout(record, figure.Step, step):
-                    AskFigure(new FactKey(record.Binding.Part(figure.Slot), figure.Fact), step, new Wording(units => $"a figure for: {name.In(units)}"), (1, step));
-                    continue;
-                case Conclusion.Wait wait when IsAbout(record, wait.Until, step):
-                    Add(Reads(wait, record), Urgency.Other, new Wording(units => $"how long to wait before: {name.In(units)}"), (3, step), step, isCondition: false);
-                    break;
-                case Conclusion.Check check when IsAbout(record, check.Step, step) && check.Limits.Evaluate(_beliefs, record.Binding) == Truth.Unknown:
-                    Add(check.Limits.Reads(record.Binding, _beliefs.PartsOf), Urgency.Other, new Wording(units => $"a check at: {name.In(units)}"), (2, step), step, isCondition: false);
-                    break;
-            }
-            var unknown = UnknownReads(record);
-            if (unknown.Count == 0) continue;
-            var (urgency, matter) = Matter(source, name);
-            Add(unknown, urgency, matter, (source.Effect.Conclusion!, step), step);
-        }
+        if (!_ofSteps.TryGetValue(step, out var matters)) _ofSteps[step] = matters = MatterFinder.Of(beliefs, Settling, step);
+        return matters;
     }
-
-    private IEnumerable<Reading> Reads(Conclusion.Wait wait, Record record)
-    {
-        foreach (var reading in wait.Least?.Reads(record.Binding, _beliefs.PartsOf) ?? []) yield return reading;
-        foreach (var reading in wait.Most?.Reads(record.Binding, _beliefs.PartsOf) ?? []) yield return reading;
-        if (wait.Since is { } since) yield return new Reading.OfFact(new FactKey(record.Binding.Part(since.Slot), since.Fact));
-    }
-
-    private (Urgency, Wording) Matter(RecordEffect source, Wording step) => source.Effect.Conclusion switch
-    {
-        Conclusion.Caution { Signal: >= Signal.Warning } caution => (Urgency.Safety, About("a warning", caution.Text, source)),
-        Conclusion.Caution caution => (Urgency.Other, About("a caution", caution.Text, source)),
-        Conclusion.ForbidStep => (Urgency.Safety, WhetherAllowed(step)),
-        Conclusion.Need need => (Urgency.Work, new Wording(units =>
-            $"whether {Words.State(new GroundState(source.Record.Binding.Part(need.State.Slot), need.State.Aspect, need.State.States))} is needed for: {step.In(units)}")),
-        Conclusion.Order => (Urgency.Other, new Wording(units => $"the order around: {step.In(units)}")),
-        _ => (Urgency.Other, new Wording(units => $"what goes with: {step.In(units)}")),
-    };
-
-    private (Urgency, Wording) AboutStop(Conclusion.Stop stop, RecordEffect source) => (Urgency.Safety, About("a stop", stop.Text, source));
-
-    private static Wording WhetherAllowed(Wording step) => new(units => $"whether this may be done: {step.In(units)}");
-
-    private Wording About(string what, Template text, RecordEffect source)
-    {
-        var words = new Wording(text, _beliefs, source.Record.Binding);
-        return new Wording(units => $"whether {what} applies: {words.In(units)}");
-    }
-
-    private void AskOfChoices(ChoiceBook book)
-    {
-        foreach (var key in book.Keys)
-        {
-            var open = new Atom.Open(key);
-            if (_beliefs.Required(open) >= Assurance.Provisional)
-                foreach (var option in book.Options(key)) AskWhetherForbidden(option);
-            if (_beliefs.Available(open) == Assurance.No || key is not ChoiceKey.OfRule rule) continue;
-            foreach (var option in book.Options(key))
-            {
-                if (option.Option?.If is not { } condition || condition.Evaluate(_beliefs, rule.Binding) != Truth.Unknown) continue;
-                var text = new Wording(option.Option.Text, _beliefs, rule.Binding);
-                Add(condition.Reads(rule.Binding, _beliefs.PartsOf), Urgency.Work, new Wording(units => $"whether this way is open: {text.In(units)}"), option, null, isCondition: false);
-            }
-            foreach (var (_, readings) in _settling.Of(open))
-                Add(readings, Urgency.Work, new Wording($"whether this comes up: {Words.Choice(key)}"), key, null);
-        }
-    }
-
-    // A way is kept from while it may be forbidden; an answer may open it.
-    private void AskWhetherForbidden(ChoiceOption option)
-    {
-        foreach (var step in option.Steps)
-            if (_prohibitions.Of(step) is { } source && UnknownReads(source.Record) is { Count: > 0 } unknown)
-                Add(unknown, Urgency.Work, new Wording(units => $"whether this way is open: {Words.Instruction(_beliefs, step, units)}"), option, null);
-    }
-
-    private void AskOfHeld(IReadOnlyList<RecordEffect> held)
-    {
-        foreach (var source in held)
-        {
-            var (urgency, matter) = source.Effect.Conclusion is Conclusion.Stop stop
-                ? AboutStop(stop, source)
-                : (Urgency.Work, new Wording(units => $"whether this is done: {HoldFinder.What(_beliefs, source).In(units)}"));
-            foreach (var (_, readings) in _settling.Of(source)) Add(readings, urgency, matter, source, null);
-        }
-    }
-
-    private void AskOfTheWhole()
-    {
-        foreach (var source in OverAll.Of(_beliefs))
-        {
-            if (_beliefs.Available(source.Record, source.Index) == Assurance.No) continue;
-            var binding = source.Record.Binding;
-            if (source.Effect.Conclusion is Conclusion.Know know)
-            {
-                AskFigure(new FactKey(binding.Part(know.Slot), know.Fact), null, new Wording("the job has to know it"), 3);
-                continue;
-            }
-            var unknown = UnknownReads(source.Record);
-            if (unknown.Count == 0) continue;
-            var (urgency, matter) = source.Effect.Conclusion switch
-            {
-                Conclusion.Stop stop => AboutStop(stop, source),
-                Conclusion.Caution { Signal: >= Signal.Warning } caution => (Urgency.Safety, About("a warning", caution.Text, source)),
-                Conclusion.Caution caution => (Urgency.Other, About("a caution", caution.Text, source)),
-                Conclusion.ForbidWork or Conclusion.ForbidState => (Urgency.Safety, new Wording($"whether something may be done: {source.Record.Rule?.Title}")),
-                Conclusion.Finding finding => (Urgency.Other, new Wording($"whether it is so: {Words.Name(finding.Cause.Name)}")),
-                Conclusion.Supply supply => (Urgency.Other, About("a supply", supply.Text, source)),
-                Conclusion.Tool tool => (Urgency.Other, About("a tool", tool.Text, source)),
-                _ => ((Urgency?)null, (Wording?)null),
-            };
-            if (urgency is { } asked) Add(unknown, asked, matter!, source.Effect.Conclusion!, null);
-        }
-    }
-
-    // Whether anything reads it or not: whoever stated it believes that it was taken.
-    private void AskOfDoubts()
-    {
-        foreach (var doubt in _beliefs.Network.Result.Situation.Doubts)
-            Note(new Reading.OfFact(doubt.Fact), Urgency.Safety, new Wording("what was stated is outside what occurs"), doubt, null, isCondition: false);
-    }
-
-    // Estimates and assumptions are asked again: a figure is not tightened to a guess.
-    private void AskFigure(FactKey key, Step? step, Wording matter, object subject)
-    {
-        if (_beliefs.SourceOf(key) >= Source.Stated) return;
-        var reading = new Reading.OfFact(key);
-        if (key.Fact.IsDerived) Add([reading], Urgency.Figure, matter, subject, step, isCondition: false);
-        else Note(reading, Urgency.Figure, matter, subject, step, isCondition: false);
-    }
-
-    private List<Reading> UnknownReads(Record record)
-    {
-        var reads = new List<Reading>();
-        for (var i = 0; i < record.Tests.Count; i++)
-            if (_beliefs.TruthOf(record, i) == Truth.Unknown) reads.AddRange(record.Tests[i].Reads(record.Binding, _beliefs.PartsOf));
-        return reads;
-    }
-
-    private void Add(IEnumerable<Reading> readings, Urgency urgency, Wording matter, object subject, Step? step, bool isCondition = true)
-    {
-        foreach (var reading in _openness.Behind(readings)) Note(reading, urgency, matter, subject, step, isCondition);
-    }
-
-    private void Note(Reading reading, Urgency urgency, Wording matter, object subject, Step? step, bool isCondition)
-    {
-        if (!_inquiries.TryGetValue(reading, out var inquiry)) _inquiries[reading] = inquiry = new Inquiry(reading);
-        inquiry.Add(urgency, matter, subject, step, isCondition);
-    }
-
-    private static bool IsAbout(Record record, int slot, Step step) => slot >= 0 && record.Binding.Step(slot).Equals(step);
 }

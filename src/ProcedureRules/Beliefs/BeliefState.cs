@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using ProcedureRules.Facts;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
@@ -47,6 +48,16 @@ public sealed class BeliefState : IBeliefs
 
     /// <summary>How firmly an effect stands once a step occurs (and so its part exists), where conditions on moments are taken as met.</summary>
     public Assurance Given(Record record, int effect, Step step) => GivenStep.Level(this, record, effect, step);
+
+    /// <summary>What is possibly said of a step once it occurs. Kept, since all of planning asks for it.</summary>
+    internal IReadOnlyList<Said> SaidOf(Step step)
+    {
+        if (Told.TryGetValue(step, out var said)) return said;
+        var found = new List<Said>();
+        foreach (var source in Network.RecordsAbout(step))
+            if (Given(source.Record, source.Index, step) is var level && level != Assurance.No) found.Add(new Said(source, level));
+        return Told[step] = found;
+    }
 
     /// <summary>The truth of one of a record's tests.</summary>
     public Truth TruthOf(Record record, int test) => record.Tests[test].Evaluate(this, record.Binding);
@@ -155,6 +166,8 @@ public sealed class BeliefState : IBeliefs
     internal Assurance AvailableAt(int atom) => _labels.Atoms[atom].Available;
 
     internal RecordLabel LabelOf(Record record) => _labels.Records[_nodes.Of(record)];
+
+    private ConcurrentDictionary<Step, IReadOnlyList<Said>> Told => field ??= [];
 
     private AtomLabel LabelOf(Atom atom) => _nodes.Of(atom) is var index and >= 0 ? _labels.Atoms[index] : default;
 }

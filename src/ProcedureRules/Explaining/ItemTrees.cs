@@ -79,11 +79,10 @@ internal sealed class ItemTrees(Plan plan)
 
     public IEnumerable<WhyNode> OfDetail(PlanStep step, Wording detail)
     {
-        var words = detail.ToString();
-        foreach (var source in _beliefs.Network.RecordsAbout(step.Step))
+        foreach (var (source, level) in _beliefs.SaidOf(step.Step))
         {
-            if (source.Effect.Conclusion is not Conclusion.Detail line || _beliefs.Given(source.Record, source.Index, step.Step) <= Assurance.Held) continue;
-            if (new Wording(line.Text, _beliefs, source.Record.Binding).ToString() == words) return [_tree.Of(source.Record), .. FiguresOf(line.Text, source.Record.Binding)];
+            if (source.Effect.Conclusion is not Conclusion.Detail line || level <= Assurance.Held) continue;
+            if (new Wording(line.Text, _beliefs, source.Record.Binding).IsSame(detail)) return [_tree.Of(source.Record), .. FiguresOf(line.Text, source.Record.Binding)];
         }
 
         return [];

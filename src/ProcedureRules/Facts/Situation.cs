@@ -33,7 +33,7 @@ public sealed record Situation
     public IReadOnlyList<Doubt> Doubts { get; init; } = [];
 
     /// <summary>States now, where they differ from the normal state.</summary>
-    public IReadOnlyDictionary<(Part Part, Aspect Aspect), int> States { get; init; } = new Dictionary<(Part, Aspect), int>();
+    public IReadOnlyDictionary<StateVariable, int> States { get; init; } = new Dictionary<StateVariable, int>();
 
     /// <summary>The jobs asked for.</summary>
     public IReadOnlyList<JobRequest> Jobs { get; init; } = [];
@@ -45,5 +45,8 @@ public sealed record Situation
     public IReadOnlyList<DoneWork> Done { get; init; } = [];
 
     /// <summary>The state of an aspect now.</summary>
-    public int StateNow(Part part, Aspect aspect) => States.TryGetValue((part, aspect), out var state) ? state : aspect.Normal;
+    public int StateNow(Part part, Aspect aspect) => StateNow(new StateVariable(part, aspect));
+
+    /// <summary>The state of an aspect of a part now.</summary>
+    public int StateNow(StateVariable variable) => States.TryGetValue(variable, out var state) ? state : variable.Aspect.Normal;
 }

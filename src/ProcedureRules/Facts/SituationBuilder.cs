@@ -13,7 +13,7 @@ internal sealed class SituationBuilder
     private readonly OrderedDictionary<(Relation, Part, Part), RelationStatement> _relations = [];
     private readonly OrderedDictionary<FactKey, List<Observation>> _observations = [];
     private readonly OrderedDictionary<FactKey, Doubt> _doubts = [];
-    private readonly OrderedDictionary<(Part, Aspect), int> _states = [];
+    private readonly OrderedDictionary<StateVariable, int> _states = [];
     private readonly List<JobRequest> _jobs = [];
     private readonly OrderedDictionary<string, FixedWay> _ways = new(StringComparer.Ordinal);
     private readonly HashSet<string> _broken = new(StringComparer.Ordinal);
@@ -125,7 +125,7 @@ internal sealed class SituationBuilder
     }
 
     /// <summary>States the state of an aspect now.</summary>
-    public void SetState(Part part, Aspect aspect, int state) => _states[(part, aspect)] = state;
+    public void SetState(Part part, Aspect aspect, int state) => _states[new StateVariable(part, aspect)] = state;
 
     /// <summary>Asks for a job.</summary>
     public void Ask(JobRequest job) => _jobs.Add(job);
@@ -159,7 +159,7 @@ internal sealed class SituationBuilder
             Relations = [.. _relations.Values.Where(relation => IsThere(relation.A) && IsThere(relation.B))],
             Observations = [.. _observations.Values.SelectMany(all => all).Where(observation => IsThere(observation.Fact.Part))],
             Doubts = [.. _doubts.Values.Where(doubt => IsThere(doubt.Fact.Part))],
-            States = _states.Where(state => state.Value != state.Key.Item2.Normal && IsThere(state.Key.Item1)).ToDictionary(),
+            States = _states.Where(state => state.Value != state.Key.Aspect.Normal && IsThere(state.Key.Part)).ToDictionary(),
             Jobs = [.. _jobs.Where(job => IsThere(job.On))],
             Ways = [.. _ways.Values],
         };

@@ -16,7 +16,7 @@ internal sealed class StatementsReader(SituationBuilder builder, SheetLayer laye
         var facts = new Dictionary<FactKey, YamlScalar>();
         foreach (var entry in layer.Root.Map("facts")?.Entries ?? [])
             ReadFact(entry, facts);
-        var states = new Dictionary<(Part, Aspect), YamlScalar>();
+        var states = new Dictionary<StateVariable, YamlScalar>();
         foreach (var entry in layer.Root.Map("arrival")?.Entries ?? [])
             ReadState(entry, states);
     }
@@ -55,10 +55,10 @@ internal sealed class StatementsReader(SituationBuilder builder, SheetLayer laye
             builder.Take(new Observation(key, value, layer.SourceOf(map), map?.Text("note"), text.Span, map?.YesNo("sure") ?? false), text.Text, bag);
     }
 
-    private void ReadState(YamlEntry entry, Dictionary<(Part, Aspect), YamlScalar> first)
+    private void ReadState(YamlEntry entry, Dictionary<StateVariable, YamlScalar> first)
     {
         if (PartPath.Read(entry.Key, builder, layer.IsArchetype, bag) is not { } path || path.Aspect(builder.Vocabulary, bag) is not { } aspect
-            || !IsFirst((path.Part, aspect), entry.Key, $"{path.Part}.{path.Name}", first) || entry.Value is not YamlScalar { IsNothing: false } text)
+            || !IsFirst(new StateVariable(path.Part, aspect), entry.Key, $"{path.Part}.{path.Name}", first) || entry.Value is not YamlScalar { IsNothing: false } text)
             return;
         var state = aspect.IndexOf(text.Text);
         if (state < 0)

@@ -6,6 +6,9 @@ namespace ProcedureRules.Inference;
 /// <summary>A state condition on one part.</summary>
 public readonly record struct GroundState(Part Part, Aspect Aspect, StateSet States)
 {
+    /// <summary>What has the state.</summary>
+    public StateVariable Variable => new(Part, Aspect);
+
     /// <inheritdoc/>
     public override string ToString()
     {

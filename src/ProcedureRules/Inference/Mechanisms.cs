@@ -27,11 +27,11 @@ internal sealed class Mechanisms(RuleIndex index, StatesNow states, RecordMaker 
     };
 
     /// <summary>The states now that these records were made under.</summary>
-    public static IEnumerable<(Part Part, Aspect Aspect)> StatesBehind(Node node) => node.Atom switch
+    public static IEnumerable<StateVariable> StatesBehind(Node node) => node.Atom switch
     {
-        Atom.Wanted wanted => [(wanted.Part, wanted.Aspect)],
-        Atom.Occurs(var step) => step.Operation.Changes.Select(change => (step.Part, change.Aspect)),
-        Atom.Open(ChoiceKey.OfWays choice) => [(choice.Part, choice.Aspect)],
+        Atom.Wanted wanted => [new(wanted.Part, wanted.Aspect)],
+        Atom.Occurs(var step) => step.Operation.Changes.Select(change => new StateVariable(step.Part, change.Aspect)),
+        Atom.Open(ChoiceKey.OfWays choice) => [new(choice.Part, choice.Aspect)],
         _ => [],
     };
 

@@ -6,19 +6,19 @@ namespace ProcedureRules.Inference;
 /// <summary>The states on arrival, and who has to be looked at again when one changes.</summary>
 internal sealed class StatesNow
 {
-    private readonly Dictionary<(Part, Aspect), int> _states = [];
-    private readonly Dictionary<(Part, Aspect), HashSet<RuleInstance>> _instances = [];
-    private readonly Dictionary<(Part, Aspect), HashSet<Node>> _nodes = [];
+    private readonly Dictionary<StateVariable, int> _states = [];
+    private readonly Dictionary<StateVariable, HashSet<RuleInstance>> _instances = [];
+    private readonly Dictionary<StateVariable, HashSet<Node>> _nodes = [];
     private readonly Dictionary<Part, HashSet<Aspect>> _changed = [];
 
-    public int this[Part part, Aspect aspect] => _states.TryGetValue((part, aspect), out var state) ? state : aspect.Normal;
+    public int this[Part part, Aspect aspect] => _states.TryGetValue(new StateVariable(part, aspect), out var state) ? state : aspect.Normal;
 
     /// <summary>The aspects of a part that are not in their normal state.</summary>
     public IEnumerable<Aspect> ChangedAspectsOf(Part part) => _changed.TryGetValue(part, out var aspects) ? aspects : [];
 
     public void Set(Part part, Aspect aspect, int state)
     {
-        _states[(part, aspect)] = state;
+        _states[new StateVariable(part, aspect)] = state;
         var isNormal = state == aspect.Normal;
         if (!_changed.TryGetValue(part, out var aspects))
         {
@@ -33,17 +33,18 @@ internal sealed class StatesNow
 
     public void Watch(Part part, Aspect aspect, Node node) => Watchers(_nodes, part, aspect).Add(node);
 
-    public void Unwatch(Part part, Aspect aspect, RuleInstance instance) => _instances.GetValueOrDefault((part, aspect))?.Remove(instance);
+    public void Unwatch(Part part, Aspect aspect, RuleInstance instance) => _instances.GetValueOrDefault(new StateVariable(part, aspect))?.Remove(instance);
 
-    public void Unwatch(Part part, Aspect aspect, Node node) => _nodes.GetValueOrDefault((part, aspect))?.Remove(node);
+    public void Unwatch(Part part, Aspect aspect, Node node) => _nodes.GetValueOrDefault(new StateVariable(part, aspect))?.Remove(node);
 
-    public IReadOnlyCollection<RuleInstance> InstancesOn(Part part, Aspect aspect) => _instances.TryGetValue((part, aspect), out var all) ? all : [];
+    public IReadOnlyCollection<RuleInstance> InstancesOn(Part part, Aspect aspect) => _instances.TryGetValue(new StateVariable(part, aspect), out var all) ? all : [];
 
-    public IReadOnlyCollection<Node> NodesOn(Part part, Aspect aspect) => _nodes.TryGetValue((part, aspect), out var all) ? all : [];
+    public IReadOnlyCollection<Node> NodesOn(Part part, Aspect aspect) => _nodes.TryGetValue(new StateVariable(part, aspect), out var all) ? all : [];
 
-    private static HashSet<T> Watchers<T>(Dictionary<(Part, Aspect), HashSet<T>> watchers, Part part, Aspect aspect)
+    private static HashSet<T> Watchers<T>(Dictionary<StateVariable, HashSet<T>> watchers, Part part, Aspect aspect)
     {
-        if (!watchers.TryGetValue((part, aspect), out var all)) watchers.Add((part, aspect), all = []);
+        var variable = new StateVariable(part, aspect);
+        if (!watchers.TryGetValue(variable, out var all)) watchers.Add(variable, all = []);
         return all;
     }
 }

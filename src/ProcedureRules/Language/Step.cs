@@ -10,7 +10,7 @@ public sealed record Step(Operation Operation, Part Part)
     private readonly int _hash = HashCode.Combine(Operation, Part);
 
     /// <summary>The name used in commands and JSON: <c>operation(part)</c>.</summary>
-    public string Name => $"{Operation.Name}({Part.Name})";
+    public string Name => field ??= $"{Operation.Name}({Part.Name})";
 
     /// <inheritdoc/>
     public bool Equals(Step? other) => other is not null && ReferenceEquals(Part, other.Part) && ReferenceEquals(Operation, other.Operation);

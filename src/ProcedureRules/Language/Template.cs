@@ -9,6 +9,9 @@ public sealed class Template
     /// <summary>The text as written.</summary>
     public required string Text { get; init; }
 
+    /// <summary>What every rendering of it starts with: the text before its first expression.</summary>
+    internal string Lead { get; init; } = "";
+
     /// <summary>The checked expressions in its braces.</summary>
     internal IReadOnlyList<Node> Nodes { get; init; } = [];
 

@@ -15,8 +15,8 @@ internal sealed class Requirements
     private readonly BeliefNetwork _network;
     private readonly Situation _situation;
     private readonly Prohibitions _prohibitions;
-    private readonly Dictionary<(Part, Aspect), int> _indices = [];
-    private readonly List<(Part Part, Aspect Aspect)> _variables = [];
+    private readonly Dictionary<StateVariable, int> _indices = [];
+    private readonly List<StateVariable> _variables = [];
     private readonly Dictionary<Step, Work> _byStep = [];
     private readonly List<Work> _works = [];
     private readonly List<OrderEdge> _edges = [];
@@ -58,7 +58,7 @@ internal sealed class Requirements
             Beliefs = _beliefs,
             Variables = _variables,
             Indices = _indices,
-            Start = [.. _variables.Select(variable => _situation.StateNow(variable.Part, variable.Aspect))],
+            Start = [.. _variables.Select(_situation.StateNow)],
             Works = _works,
             ByStep = _byStep,
             Edges = _edges,
@@ -103,10 +103,9 @@ internal sealed class Requirements
         var step = work.Step;
         work.Shifts = [.. step.Operation.Changes.Select(change => new Shift(Variable(step.Part, change.Aspect), change.From, change.To))];
         var needs = new List<Condition>();
-        foreach (var source in _network.RecordsAbout(step))
+        foreach (var (source, level) in _beliefs.SaidOf(step))
         {
-            if (source.Effect.Conclusion is not Conclusion.Need { Step: >= 0 } need || !source.Record.Binding.Step(need.Step).Equals(step)) continue;
-            if (_beliefs.Given(source.Record, source.Index, step) < Assurance.Provisional) continue;
+            if (level < Assurance.Provisional || source.Effect.Conclusion is not Conclusion.Need { Step: >= 0 } need || !source.Record.Binding.Step(need.Step).Equals(step)) continue;
             needs.Add(new Condition(GuardOf(source.Record, need.State), GuardsOf(source.Record), source));
         }
         work.Needs = [.. needs
@@ -244,9 +243,10 @@ internal sealed class Requirements
 
     private int Variable(Part part, Aspect aspect)
     {
-        if (_indices.TryGetValue((part, aspect), out var index)) return index;
-        _indices[(part, aspect)] = _variables.Count;
-        _variables.Add((part, aspect));
+        var variable = new StateVariable(part, aspect);
+        if (_indices.TryGetValue(variable, out var index)) return index;
+        _indices[variable] = _variables.Count;
+        _variables.Add(variable);
         return _variables.Count - 1;
     }
 }

@@ -13,7 +13,7 @@ internal sealed class World
     public required BeliefState Beliefs { get; init; }
 
     /// <summary>The aspects that steps, needs and ends speak of.</summary>
-    public required IReadOnlyList<(Part Part, Aspect Aspect)> Variables { get; init; }
+    public required IReadOnlyList<StateVariable> Variables { get; init; }
     public required int[] Start { get; init; }
 
     /// <summary>Every step that may occur, by name.</summary>
@@ -31,13 +31,13 @@ internal sealed class World
     /// <summary>States to pass in order, one list a job.</summary>
     public required IReadOnlyList<IReadOnlyList<Guard>> Waypoints { get; init; }
 
-    public required IReadOnlyDictionary<(Part, Aspect), int> Indices { get; init; }
+    public required IReadOnlyDictionary<StateVariable, int> Indices { get; init; }
 
     /// <summary>The steps that change a variable, with the change.</summary>
     public IReadOnlyList<(Work Work, Shift Shift)> ChangersOf(int variable) => (_changers ??= Changers())[variable];
 
     /// <summary>The state of an aspect at a moment; what no step speaks of stays as it is now.</summary>
-    public int StateOf(Part part, Aspect aspect, int[] state) => Indices.TryGetValue((part, aspect), out var index)
+    public int StateOf(Part part, Aspect aspect, int[] state) => Indices.TryGetValue(new StateVariable(part, aspect), out var index)
         ? state[index]
         : Beliefs.Network.Result.Situation.StateNow(part, aspect);
 

@@ -34,8 +34,8 @@ internal sealed class AssumptionList
             var step = occurrence.Work.Step;
             var seen = new HashSet<object>();
             list.Walk(new Atom.Occurs(step), occurrence.Id, seen);
-            foreach (var source in beliefs.Network.RecordsAbout(step))
-                if (together.Has(source.Record) && beliefs.Given(source.Record, source.Index, step) > Assurance.No) list.Read(source.Record, occurrence.Id, seen);
+            foreach (var (source, _) in beliefs.SaidOf(step))
+                if (together.Has(source.Record)) list.Read(source.Record, occurrence.Id, seen);
         }
         return list._items.ToItems();
     }

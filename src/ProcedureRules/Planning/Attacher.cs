@@ -45,11 +45,10 @@ internal sealed class Attacher(World world, IReadOnlyList<Occurrence> occurrence
         var holds = new List<PlanHold>();
         var slowed = new Slowness(_beliefs);
         var isFirm = Level(step) >= Assurance.Protective;
-        foreach (var source in Sorted(_beliefs.Network.RecordsAbout(step)))
+        foreach (var (source, level) in _beliefs.SaidOf(step).OrderBy(said => said.Source.Record.Name, StringComparer.Ordinal).ThenBy(said => said.Source.Index))
         {
             var (record, binding) = (source.Record, source.Record.Binding);
-            var level = _beliefs.Given(record, source.Index, step);
-            if (level == Assurance.No || !_together.Has(record) || (level == Assurance.Held && Waits(source.Effect.Conclusion))) continue;
+            if (!_together.Has(record) || (level == Assurance.Held && Waits(source.Effect.Conclusion))) continue;
             var isNow = Holds(record, occurrence.Before);
             switch (source.Effect.Conclusion)
             {
@@ -61,7 +60,7 @@ internal sealed class Attacher(World world, IReadOnlyList<Occurrence> occurrence
                     Add(checks, new PlanCheck(Text(check.Text, record), check.Limits.Evaluate(_beliefs, binding), check.During, reasons.Of(record)), one => one.Text, one => one.During);
                     break;
                 case Conclusion.Detail line when isNow && Is(line.Step, record, step):
-                    if (Text(line.Text, record) is var words && !detail.Any(other => Same(other, words))) detail.Add(words);
+                    if (Text(line.Text, record) is var words && !detail.Any(words.IsSame)) detail.Add(words);
                     break;
                 case Conclusion.Tool tool when isNow && Is(tool.Step, record, step):
                     Tools.Add(Text(tool.Text, record), occurrence.Id, isFirm && level == Assurance.Sure, reasons.Of(record));
@@ -92,7 +91,7 @@ internal sealed class Attacher(World world, IReadOnlyList<Occurrence> occurrence
             Cautions = [.. cautions.OrderByDescending(caution => caution.Signal)],
             Checks = checks,
             Waits = waits,
-            Because = [.. Because(occurrence), .. slowed.Records.Select(reasons.Of)],
+            Because = new WhenRead<Reason>(() => [.. Because(occurrence), .. slowed.Records.Select(reasons.Of)]),
             Time = slowed.Of(step.Operation.Time),
             Detail = detail,
             Provisional = isFirm ? [] : Settle(step),
@@ -180,13 +179,8 @@ internal sealed class Attacher(World world, IReadOnlyList<Occurrence> occurrence
 
     private static bool Is(int slot, Record record, Step step) => slot >= 0 && record.Binding.Step(slot).Equals(step);
 
-    private static IEnumerable<RecordEffect> Sorted(IReadOnlyList<RecordEffect> effects) =>
-        effects.OrderBy(effect => effect.Record.Name, StringComparer.Ordinal).ThenBy(effect => effect.Index);
-
     private static void Add<T>(List<T> list, T item, Func<T, Wording> text, Func<T, object> kind)
     {
-        if (!list.Any(other => kind(other).Equals(kind(item)) && Same(text(other), text(item)))) list.Add(item);
+        if (!list.Any(other => kind(other).Equals(kind(item)) && text(other).IsSame(text(item)))) list.Add(item);
     }
-
-    private static bool Same(Wording one, Wording other) => one.ToString() == other.ToString();
 }

@@ -11,7 +11,7 @@ using ProcedureRules.Quantities;
 namespace ProcedureRules.Planning;
 
 /// <summary>Puts a draft together from an order of steps: what belongs to the steps, what is open, what holds, what was chosen.</summary>
-internal sealed class Drafter(Decision decision, ChoiceBook book, Settling settling, PlannerOptions options)
+internal sealed class Drafter(Decision decision, ChoiceBook book, Questioner questioner, PlannerOptions options)
 {
     private readonly BeliefState _beliefs = decision.Beliefs;
     private readonly Situation _situation = decision.Beliefs.Network.Result.Situation;
@@ -21,12 +21,11 @@ internal sealed class Drafter(Decision decision, ChoiceBook book, Settling settl
     public PlanDraft Draft(World world, Moment end)
     {
         var occurrences = Occurrence.Upto(end);
-        var held = HoldFinder.Roots(_beliefs);
         var steps = occurrences.Select(occurrence => occurrence.Work.Step).Distinct().ToList();
         _reasons = new Reasons(_beliefs, steps.ToHashSet());
-        var questions = Write(Questioner.Ask(_beliefs, settling, steps, book, held), occurrences, new Together(steps).Has);
-        var attacher = new Attacher(world, occurrences, _reasons, settling, questions);
-        var (placed, general) = Place(held, occurrences, questions);
+        var questions = Write(questioner.Ask(steps), occurrences, new Together(steps).Has);
+        var attacher = new Attacher(world, occurrences, _reasons, questioner.Settling, questions);
+        var (placed, general) = Place(occurrences, questions);
         AddDoubts(placed, occurrences, questions);
         var planSteps = attacher.Attach(placed);
         AddHead(attacher);
@@ -46,7 +45,7 @@ internal sealed class Drafter(Decision decision, ChoiceBook book, Settling settl
             Tools = attacher.Tools.ToItems(),
             Supplies = attacher.Supplies.ToItems(),
             Offers = Offers(planSteps),
-            Assumptions = AssumptionList.Of(_beliefs, occurrences),
+            Assumptions = new WhenRead<PlanItem>(() => AssumptionList.Of(_beliefs, occurrences)),
             Labour = Labour(planSteps, attacher),
         };
     }
@@ -63,7 +62,7 @@ internal sealed class Drafter(Decision decision, ChoiceBook book, Settling settl
             Situation = _situation,
             Beliefs = _beliefs,
             Stops = StopsOf(faults),
-            Questions = Write(Questioner.AskBefore(_beliefs, settling, steps, book, HoldFinder.Roots(_beliefs)), [], Together.OrServing(_beliefs, steps)),
+            Questions = Write(questioner.AskBefore(steps), [], Together.OrServing(_beliefs, steps)),
             Cautions = HeadCautions(),
             Findings = FindingList.Of(_beliefs, _reasons),
             TellingChecks = TellingChecks.Of(_beliefs),
@@ -81,7 +80,7 @@ internal sealed class Drafter(Decision decision, ChoiceBook book, Settling settl
         foreach (var occurrence in occurrences)
             foreach (var source in prohibitions.Waiting(occurrence.Work.Step))
             {
-                var conditions = settling.Of(source);
+                var conditions = questioner.Settling.Of(source);
                 var ids = openness.Behind(conditions.SelectMany(entry => entry.Readings)).Select(QuestionWriter.IdOf).ToHashSet();
                 var text = new Wording(units => $"It may turn out that this may not be done: not before it is known whether {string.Join(", and whether ", conditions.Select(entry => entry.Text.In(units)))}. Then plan again.");
                 Add(placed, occurrence.Index, new PlanHold(text, [.. questions.Where(question => ids.Contains(question.Id)).Select(question => question.Id)], _reasons.Of(source.Record), PlansAgain: true));
@@ -96,18 +95,18 @@ internal sealed class Drafter(Decision decision, ChoiceBook book, Settling settl
 
     private List<PlanQuestion> Write(IReadOnlyList<Inquiry> inquiries, IReadOnlyList<Occurrence> occurrences, Func<Record, bool> counts)
     {
-        Precedence.Settle(_beliefs, settling, inquiries, about => QuestionWriter.At(_beliefs, about, occurrences) is not null, counts);
+        Precedence.Settle(_beliefs, questioner.Settling, inquiries, about => QuestionWriter.At(_beliefs, about, occurrences) is not null, counts);
         return [.. inquiries.Select(inquiry => QuestionWriter.Write(_beliefs, inquiry, occurrences))];
     }
 
     // A hold stands at the step that it is about, or at the one that finds out what it waits for; otherwise it is over the whole.
     private (Dictionary<int, List<PlanHold>> Placed, List<PlanHold> General) Place(
-        IReadOnlyList<RecordEffect> held, IReadOnlyList<Occurrence> occurrences, IReadOnlyList<PlanQuestion> questions)
+        IReadOnlyList<Occurrence> occurrences, IReadOnlyList<PlanQuestion> questions)
     {
         var placed = new Dictionary<int, List<PlanHold>>();
         var general = new List<PlanHold>();
         var openness = new Openness(_beliefs);
-        foreach (var (source, what, readings) in Waiting(held))
+        foreach (var (source, what, readings) in Waiting())
         {
             var ids = openness.Behind(readings).Select(QuestionWriter.IdOf).ToHashSet();
             var asked = questions.Where(question => ids.Contains(question.Id)).ToList();
@@ -121,12 +120,12 @@ internal sealed class Drafter(Decision decision, ChoiceBook book, Settling settl
         return (placed, general);
     }
 
-    private IEnumerable<(RecordEffect Source, Wording What, IReadOnlyList<Reading> Readings)> Waiting(IReadOnlyList<RecordEffect> held)
+    private IEnumerable<(RecordEffect Source, Wording What, IReadOnlyList<Reading> Readings)> Waiting()
     {
-        foreach (var source in held)
+        foreach (var source in questioner.Held)
         {
             var what = HoldFinder.What(_beliefs, source);
-            var conditions = settling.Of(source);
+            var conditions = questioner.Settling.Of(source);
             var isStop = source.Effect.Conclusion is Conclusion.Stop;
             yield return (source, new Wording(units => isStop
                 ? $"The job may stop here. If {string.Join(", and if ", conditions.Select(entry => entry.Text.In(units)))}, which is not known: {what.In(units)}"
@@ -163,7 +162,7 @@ internal sealed class Drafter(Decision decision, ChoiceBook book, Settling settl
         {
             if (source.Effect.Conclusion is not Conclusion.Caution { Step: < 0 } caution || _beliefs.Available(source.Record, source.Index) is var level && (level == Assurance.No || (level == Assurance.Held && caution.Signal == Signal.Notice))) continue;
             var text = new Wording(caution.Text, _beliefs, source.Record.Binding);
-            if (!cautions.Any(other => other.Signal == caution.Signal && other.Text.ToString() == text.ToString()))
+            if (!cautions.Any(other => other.Signal == caution.Signal && other.Text.IsSame(text)))
                 cautions.Add(new PlanCaution(caution.Signal, text, _reasons.Of(source.Record)));
         }
         return [.. cautions.OrderByDescending(caution => caution.Signal)];

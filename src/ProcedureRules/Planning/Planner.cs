@@ -78,16 +78,16 @@ public static class Planner
         }
 
         private PlanResult Stopped(Decision decision, IReadOnlyList<Fault> faults) =>
-            new(PlanValidator.Validate(new Drafter(decision, book, new Settling(decision.Beliefs), options).Stopped(faults)).Plan, []);
+            new(PlanValidator.Validate(new Drafter(decision, book, new Questioner(decision.Beliefs, book), options).Stopped(faults)).Plan, []);
 
         // Steps that one answer brings may be in the way of those that another brings: there is no order for both, and one for each. That is
         // then asked before anything is done.
         private Fault? Divided(Decision decision)
         {
-            var due = decision.Beliefs.Network.AtomsOf<Atom.Occurs>().Where(atom => decision.Beliefs.Required(atom) >= Assurance.Provisional).Select(atom => atom.Step);
+            var due = decision.Beliefs.Network.AtomsOf<Atom.Occurs>().Where(atom => decision.Beliefs.Required(atom) >= Assurance.Provisional).Select(atom => atom.Step).ToList();
             var quick = options with { MostDecisions = 1, MostMoments = Math.Min(options.MostMoments, MostMomentsDivided) };
             Fault? ofSome = null;
-            foreach (var inquiry in Questioner.AskBefore(decision.Beliefs, new Settling(decision.Beliefs), due, book, HoldFinder.Roots(decision.Beliefs)).Take(MostDivided))
+            foreach (var inquiry in new Questioner(decision.Beliefs, book).AskBefore(due).Take(MostDivided))
             {
                 if (decision.Beliefs.Network.Readers(inquiry.About) is not [var reader, ..]) continue;
                 var plans = Outcomes.Of(decision.Root, inquiry.About).ToLookup(outcome => new Attempt(book, quick, cancellation).Plan(decision.Root.With([outcome])) is not null);
@@ -113,11 +113,11 @@ public static class Planner
 
         private Plan? Plan(Decision decision)
         {
-            var settling = new Settling(decision.Beliefs);
-            var checks = Checks(decision.Beliefs, settling);
+            var questioner = new Questioner(decision.Beliefs, book);
+            var checks = Checks(decision.Beliefs, questioner);
             while (true)
             {
-                var (plan, furthest) = Plan(decision, settling, checks, isLast: checks.Count == 0);
+                var (plan, furthest) = Plan(decision, questioner, checks, isLast: checks.Count == 0);
                 if (plan is not null || checks.Count == 0) return plan;
                 checks = Fewer(decision.Beliefs, checks, furthest);
             }
@@ -141,7 +141,7 @@ public static class Planner
             return checks.Any(check => check.Settles.Count > 0) ? [.. checks.Select(check => check with { Settles = [] })] : [];
         }
 
-        private (Plan? Plan, Moment? Furthest) Plan(Decision decision, Settling settling, IReadOnlyList<CheckStep> checks, bool isLast)
+        private (Plan? Plan, Moment? Furthest) Plan(Decision decision, Questioner questioner, IReadOnlyList<CheckStep> checks, bool isLast)
         {
             var world = Requirements.Under(decision.Beliefs, checks);
             if (OrderRings.Find(world) is { } ring)
@@ -165,7 +165,7 @@ public static class Planner
             IReadOnlyList<Violation> violations = [];
             foreach (var order in new[] { new Shortening(sequencer.Motion).Of(end), end }.Distinct())
             {
-                var draft = new Drafter(decision, book, settling, options).Draft(world, order);
+                var draft = new Drafter(decision, book, questioner, options).Draft(world, order);
                 (var plan, violations) = PlanValidator.Validate(draft);
                 for (var held = draft; plan is null && PlanningAgain.HoldAt(held, violations) is { } next; held = next)
                     (plan, violations) = PlanValidator.Validate(next);
@@ -177,12 +177,12 @@ public static class Planner
         }
 
         // Facts that take work to find out are found out before what they decide on.
-        private IReadOnlyList<CheckStep> Checks(BeliefState beliefs, Settling settling)
+        private static IReadOnlyList<CheckStep> Checks(BeliefState beliefs, Questioner questioner)
         {
             var steps = beliefs.Network.AtomsOf<Atom.Occurs>()
-                .Where(atom => beliefs.Required(atom) >= Assurance.Provisional).Select(atom => atom.Step).OrderBy(step => step.Name, StringComparer.Ordinal);
+                .Where(atom => beliefs.Required(atom) >= Assurance.Provisional).Select(atom => atom.Step).OrderBy(step => step.Name, StringComparer.Ordinal).ToList();
             var found = new Dictionary<Step, List<Step>>();
-            foreach (var inquiry in Questioner.AskBefore(beliefs, settling, steps, book, HoldFinder.Roots(beliefs)))
+            foreach (var inquiry in questioner.AskBefore(steps))
             {
                 if (QuestionWriter.CheckFor(beliefs, inquiry.About) is not { } check || Stops.Binding(beliefs, check).Any()) continue;
                 if (!found.TryGetValue(check, out var settles)) found[check] = settles = [];

@@ -4,18 +4,22 @@ using ProcedureRules.Language;
 
 namespace ProcedureRules.Plans;
 
-/// <summary>Turns records into reasons, and finds those of a step: what wants it, and the words of its rules.</summary>
+/// <summary>Turns records into reasons, and finds those of a step: what wants it, and the words of its rules. Safe on many threads.</summary>
 internal sealed class Reasons(BeliefState beliefs, IReadOnlySet<Step>? steps = null)
 {
     private const int MostOfStep = 6;
     private readonly Grounds _grounds = new(beliefs, steps);
     private readonly Dictionary<Record, Reason> _reasons = [];
+    private readonly Lock _reading = new();
 
     /// <summary>The reason that a record gives.</summary>
     public Reason Of(Record record)
     {
-        if (!_reasons.TryGetValue(record, out var reason)) _reasons[record] = reason = Make(record);
-        return reason;
+        lock (_reading)
+        {
+            if (!_reasons.TryGetValue(record, out var reason)) _reasons[record] = reason = Make(record);
+            return reason;
+        }
     }
 
     private Reason Make(Record record)
@@ -37,12 +41,15 @@ internal sealed class Reasons(BeliefState beliefs, IReadOnlySet<Step>? steps = n
     /// <summary>Why a step stands in the plan: the firmest and most direct reasons first.</summary>
     public IReadOnlyList<Reason> OfStep(Step step)
     {
-        var reasons = new List<Reason>();
-        foreach (var support in _grounds.Of(new Atom.Occurs(step)))
-            foreach (var reason in Through(support, 4)) Add(reasons, reason);
-        foreach (var own in beliefs.Network.RecordsAbout(step))
-            if (own.Record.Rule is { Because: not null } rule && IsOwn(rule, step)) Add(reasons, Of(own.Record));
-        return [.. reasons.Take(MostOfStep)];
+        lock (_reading)
+        {
+            var reasons = new List<Reason>();
+            foreach (var support in _grounds.Of(new Atom.Occurs(step)))
+                foreach (var reason in Through(support, 4)) Add(reasons, reason);
+            foreach (var own in beliefs.Network.RecordsAbout(step))
+                if (own.Record.Rule is { Because: not null } rule && IsOwn(rule, step)) Add(reasons, Of(own.Record));
+            return [.. reasons.Take(MostOfStep)];
+        }
     }
 
     // A mechanism is not what a technician asks for: what wanted the state is.
@@ -56,7 +63,7 @@ internal sealed class Reasons(BeliefState beliefs, IReadOnlySet<Step>? steps = n
 
     private static void Add(List<Reason> reasons, Reason reason)
     {
-        if (!reasons.Any(other => ReferenceEquals(other, reason) || (other.Rule == reason.Rule && other.Text.ToString() == reason.Text.ToString()))) reasons.Add(reason);
+        if (!reasons.Any(other => ReferenceEquals(other, reason) || (other.Rule == reason.Rule && other.Text.IsSame(reason.Text)))) reasons.Add(reason);
     }
 
     private static bool IsOwn(CompiledRule rule, Step step) => rule.Name.StartsWith("operation ", StringComparison.Ordinal)

@@ -7,14 +7,20 @@ namespace ProcedureRules.Plans;
 public sealed class Wording
 {
     private readonly Func<UnitSystem, string> _render;
+    private readonly string _lead = "";
     private string? _us;
     private string? _si;
 
     /// <summary>A template under a binding and the plan's beliefs.</summary>
-    public Wording(Template template, IBeliefs beliefs, Binding binding) => _render = units => template.Render(beliefs, binding, units);
+    public Wording(Template template, IBeliefs beliefs, Binding binding)
+    {
+        ArgumentNullException.ThrowIfNull(template);
+        _lead = template.Lead;
+        _render = units => template.Render(beliefs, binding, units);
+    }
 
     /// <summary>A text without expressions.</summary>
-    public Wording(string text) => _render = _ => text;
+    public Wording(string text) => (_render, _lead) = (_ => text, text);
 
     /// <summary>A text made from the units.</summary>
     public Wording(Func<UnitSystem, string> render) => _render = render;
@@ -24,4 +30,11 @@ public sealed class Wording
 
     /// <inheritdoc/>
     public override string ToString() => In(UnitSystem.Us);
+
+    /// <summary>Whether both read the same; rendered only where they start alike.</summary>
+    internal bool IsSame(Wording other)
+    {
+        var length = Math.Min(_lead.Length, other._lead.Length);
+        return string.CompareOrdinal(_lead, 0, other._lead, 0, length) == 0 && ToString() == other.ToString();
+    }
 }

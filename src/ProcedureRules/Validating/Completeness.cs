@@ -60,40 +60,40 @@ internal sealed class Completeness
 
     private void CheckSteps()
     {
-        var states = new Dictionary<(Part, Packs.Aspect), int>();
+        var states = new Dictionary<StateVariable, int>();
         var there = _draft.Steps.Select(step => step.Step).ToHashSet();
         for (var i = 0; i < _draft.Steps.Count; i++)
         {
             var step = _draft.Steps[i];
-            foreach (var source in _beliefs.Network.RecordsAbout(step.Step))
+            foreach (var (source, level) in _beliefs.SaidOf(step.Step))
             {
-                if (_beliefs.Given(source.Record, source.Index, step.Step) == Assurance.No || source.Record.Premises.Any(premise => premise is Atom.Occurs occurs && !there.Contains(occurs.Step))) continue;
+                if (source.Record.Premises.Any(premise => premise is Atom.Occurs occurs && !there.Contains(occurs.Step))) continue;
                 var holds = source.Record.Moments.All(moment => moment.States.Has(
-                    states.TryGetValue((moment.Part, moment.Aspect), out var state) ? state : _draft.Situation.StateNow(moment.Part, moment.Aspect)));
-                if (holds) Check(step, i, source);
+                    states.TryGetValue(moment.Variable, out var state) ? state : _draft.Situation.StateNow(moment.Variable)));
+                if (holds) Check(step, i, source, level);
             }
             foreach (var doubt in _laws.DoubtsOf(step.Step))
                 if (!step.Holds.Any(hold => hold.PlansAgain && ReferenceEquals(hold.Reason.Record, doubt))) Report(step, $"does not hold for what may forbid it ({doubt.Name})");
-            foreach (var (_, after) in step.Changes) states[(after.Part, after.Aspect)] = after.States.States().Single();
+            foreach (var (_, after) in step.Changes) states[after.Variable] = after.States.States().Single();
             var atom = new Atom.Occurs(step.Step);
             var isOnlyPossible = _beliefs.Required(atom) == Assurance.Provisional || (_beliefs.Required(atom) < Assurance.Provisional && _beliefs.Available(atom) == Assurance.Provisional);
             if (isOnlyPossible != step.Provisional.Count > 0) Report(step, "does not say truly whether it is sure");
         }
     }
 
-    private void Check(PlanStep step, int place, RecordEffect source)
+    private void Check(PlanStep step, int place, RecordEffect source, Assurance level)
     {
         var binding = source.Record.Binding;
         switch (source.Effect.Conclusion)
         {
             case Conclusion.Caution { Step: >= 0 } caution when binding.Step(caution.Step).Equals(step.Step):
-                if (IsDue(caution, _beliefs.Given(source.Record, source.Index, step.Step)) && !Has(step.Cautions, caution, source)) Report(step, $"lacks a {caution.Signal}");
+                if (IsDue(caution, level) && !Has(step.Cautions, caution, source)) Report(step, $"lacks a {caution.Signal}");
                 break;
             case Conclusion.Figure figure when figure.Step >= 0 && binding.Step(figure.Step).Equals(step.Step):
                 if (_beliefs.SourceOf(new FactKey(binding.Part(figure.Slot), figure.Fact)) < Source.Stated && step.Holds.Count == 0)
                     Report(step, $"does not hold for {binding.Part(figure.Slot).Name}.{figure.Fact.Name}");
                 break;
-            case Conclusion.Slower slower when binding.Step(slower.Step).Equals(step.Step) && _beliefs.Given(source.Record, source.Index, step.Step) > Assurance.Held:
+            case Conclusion.Slower slower when binding.Step(slower.Step).Equals(step.Step) && level > Assurance.Held:
                 if (slower.Factor.Evaluate(_beliefs, binding).Quantity.High is > 1 and < double.PositiveInfinity and var factor && step.Time.High < step.Step.Operation.Time.High * factor * 0.999)
                     Report(step, "does not take the time it takes here");
                 break;
@@ -115,8 +115,8 @@ internal sealed class Completeness
 
     private bool Has(IReadOnlyList<PlanCaution> cautions, Conclusion.Caution caution, RecordEffect source)
     {
-        var text = caution.Text.Render(_beliefs, source.Record.Binding, Quantities.UnitSystem.Us);
-        return cautions.Any(other => other.Signal == caution.Signal && other.Text.ToString() == text);
+        var text = new Wording(caution.Text, _beliefs, source.Record.Binding);
+        return cautions.Any(other => other.Signal == caution.Signal && text.IsSame(other.Text));
     }
 
     private void Report(PlanStep step, string text) => _violations.Add(new Violation(step.Id, text));

@@ -25,7 +25,7 @@ internal sealed class PlanLaws
     private readonly List<(RecordEffect Source, Step Step)> _doubtful = [];
     private readonly List<(GroundState State, Record Record)> _forbiddenStates = [];
     private readonly List<(GroundState While, GroundState Kept, string Text)> _whiles = [];
-    private readonly Dictionary<(Part, Aspect), ulong> _ends = [];
+    private readonly Dictionary<StateVariable, ulong> _ends = [];
     private readonly List<List<GroundState>> _waypoints = [];
 
     /// <summary>What has to hold in a plan under the beliefs that it was made with.</summary>
@@ -64,7 +64,7 @@ internal sealed class PlanLaws
     public IReadOnlyList<(GroundState While, GroundState Kept, string Text)> Whiles => _whiles;
 
     /// <summary>The states that jobs end with.</summary>
-    public IReadOnlyDictionary<(Part Part, Aspect Aspect), ulong> Ends => _ends;
+    public IReadOnlyDictionary<StateVariable, ulong> Ends => _ends;
 
     /// <summary>The states to pass in order.</summary>
     public IReadOnlyList<List<GroundState>> Waypoints => _waypoints;
@@ -104,7 +104,7 @@ internal sealed class PlanLaws
             var state = Ground(source.Record, need.State);
             if (need.Step < 0)
             {
-                var key = (state.Part, state.Aspect);
+                var key = state.Variable;
                 if (!IsRequired(source)) continue;
                 _counted.Add(source);
                 _ends[key] = _ends.GetValueOrDefault(key, ulong.MaxValue) & state.States.Bits;

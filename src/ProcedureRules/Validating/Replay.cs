@@ -17,8 +17,9 @@ internal sealed class Replay
     private readonly BeliefState _beliefs;
     private readonly Situation _situation;
     private readonly IReadOnlyList<PlanStep> _steps;
-    private readonly Dictionary<(Part, Aspect), int> _now = [];
+    private readonly Dictionary<StateVariable, int> _now = [];
     private readonly Dictionary<Step, List<int[]>> _found = [];
+    private readonly Dictionary<Step, (int Done, int ToCome)> _times = [];
     private readonly List<Violation> _violations = [];
     private bool _isOutcome;
     private int _at;
@@ -27,6 +28,7 @@ internal sealed class Replay
     {
         (_beliefs, _laws, _steps) = (beliefs, laws, steps);
         _situation = beliefs.Network.Result.Situation;
+        foreach (var step in steps) _times[step.Step] = (0, Times(step.Step).ToCome + 1);
     }
 
     private Step Now => _steps[_at].Step;
@@ -54,18 +56,20 @@ internal sealed class Replay
     {
         var passed = new int[_laws.Waypoints.Count];
         Pass(passed);
-        var broken = Broken().ToList();
+        var broken = Broken();
         for (_at = 0; _at < _steps.Count; _at++)
         {
             CheckOrder();
-            if (_laws.ProhibitionsOf(Now).Any(record => record.Moments.All(Is))) Report("is forbidden");
+            foreach (var record in _laws.ProhibitionsOf(Now))
+                if (IsNow(record)) Report("is forbidden");
             CheckStart();
             CheckNeeds(isEnd: false);
             var done = Change();
             CheckChanges(done);
             CheckNeeds(isEnd: true);
+            _times[Now] = (Times(Now).Done + 1, Times(Now).ToCome - 1);
             if (done.Count == 0) continue;
-            var brokenNow = Broken().ToList();
+            var brokenNow = Broken();
             foreach (var text in brokenNow)
                 if (!broken.Contains(text)) Report($"breaks: {text}");
             broken = brokenNow;
@@ -77,14 +81,23 @@ internal sealed class Replay
         CheckEnd();
     }
 
-    private int StateOf(Part part, Aspect aspect) => _now.TryGetValue((part, aspect), out var state) ? state : _situation.StateNow(part, aspect);
+    private int StateOf(StateVariable variable) => _now.TryGetValue(variable, out var state) ? state : _situation.StateNow(variable);
 
-    private bool Is(GroundState state) => state.States.Has(StateOf(state.Part, state.Aspect));
+    private bool Is(GroundState state) => state.States.Has(StateOf(state.Variable));
+
+    private bool IsNow(Record record)
+    {
+        foreach (var moment in record.Moments)
+            if (!Is(moment)) return false;
+        return true;
+    }
+
+    private (int Done, int ToCome) Times(Step step) => _times.GetValueOrDefault(step);
 
     private void CheckStart()
     {
         foreach (var change in Now.Operation.Changes)
-            if (!change.From.Has(StateOf(Now.Part, change.Aspect)))
+            if (!change.From.Has(StateOf(new StateVariable(Now.Part, change.Aspect))))
                 Report($"starts from {new GroundState(Now.Part, change.Aspect, change.From)}, which does not hold");
     }
 
@@ -94,26 +107,28 @@ internal sealed class Replay
         {
             // At its end a step has changed what it changes, and moments are judged at its start.
             if (isEnd && (record.Moments.Count > 0 || Changes(state))) continue;
-            if (!Is(state) && record.Moments.All(Is)) Report($"{(isEnd ? "ends" : "starts")} without {state}");
+            if (!Is(state) && IsNow(record)) Report($"{(isEnd ? "ends" : "starts")} without {state}");
         }
     }
 
-    private bool Changes(GroundState state) =>
-        ReferenceEquals(Now.Part, state.Part) && Now.Operation.Changes.Any(change => ReferenceEquals(change.Aspect, state.Aspect));
+    private bool Changes(GroundState state)
+    {
+        if (!ReferenceEquals(Now.Part, state.Part)) return false;
+        foreach (var change in Now.Operation.Changes)
+            if (ReferenceEquals(change.Aspect, state.Aspect)) return true;
+        return false;
+    }
 
     private void CheckOrder()
     {
         foreach (var (first, record) in _laws.OrdersOf(Now))
         {
-            if (!record.Moments.All(Is)) continue;
-            var comesLater = _steps.Skip(_at).Any(step => step.Step.Equals(first));
-            var before = Times(first);
-            var owed = first.Operation.Undoes is { } undone ? Times(new Step(undone, first.Part)) : 0;
-            if (before == 0 || (comesLater && owed > before)) Report($"comes before {first.Name}, which has to be done first");
+            if (!IsNow(record)) continue;
+            var (before, toCome) = Times(first);
+            var owed = first.Operation.Undoes is { } undone ? Times(new Step(undone, first.Part)).Done : 0;
+            if (before == 0 || (toCome > 0 && owed > before)) Report($"comes before {first.Name}, which has to be done first");
         }
     }
-
-    private int Times(Step step) => _steps.Take(_at).Count(other => other.Step.Equals(step));
 
     // What the plan says of a step's changes has to be what the step does.
     private void CheckChanges(List<(GroundState Before, GroundState After)> done)
@@ -126,11 +141,12 @@ internal sealed class Replay
     {
         var done = new List<(GroundState Before, GroundState After)>();
         if (!_found.TryGetValue(Now, out var stack)) _found[Now] = stack = [];
-        stack.Add([.. Now.Operation.Changes.Select(change => StateOf(Now.Part, change.Aspect))]);
+        stack.Add([.. Now.Operation.Changes.Select(change => StateOf(new StateVariable(Now.Part, change.Aspect)))]);
         var undone = Now.Operation.Undoes is { } operation ? new Step(operation, Now.Part) : null;
         var past = undone is not null && _found.TryGetValue(undone, out var open) && open.Count > 0 ? open : null;
         foreach (var change in Now.Operation.Changes)
         {
+            var variable = new StateVariable(Now.Part, change.Aspect);
             var to = change.To;
             if (to < 0)
             {
@@ -138,21 +154,23 @@ internal sealed class Replay
                 if (past is null || index < 0) continue;
                 to = past[^1][index];
             }
-            var before = StateOf(Now.Part, change.Aspect);
+            var before = StateOf(variable);
             if (before != to) done.Add((new GroundState(Now.Part, change.Aspect, StateSet.Of(before)), new GroundState(Now.Part, change.Aspect, StateSet.Of(to))));
-            _now[(Now.Part, change.Aspect)] = to;
+            _now[variable] = to;
         }
         past?.RemoveAt(past.Count - 1);
         return done;
     }
 
     // Whiles and forbidden states that do not hold now, in words.
-    private IEnumerable<string> Broken()
+    private List<string> Broken()
     {
+        var broken = new List<string>();
         foreach (var (during, kept, text) in _laws.Whiles)
-            if (Is(during) && !Is(kept)) yield return $"{text} ({during.Part.Name}, {kept.Part.Name})";
+            if (Is(during) && !Is(kept)) broken.Add($"{text} ({during.Part.Name}, {kept.Part.Name})");
         foreach (var (state, record) in _laws.ForbiddenStates)
-            if (Is(state) && record.Moments.All(Is)) yield return $"forbidden: {state}";
+            if (Is(state) && IsNow(record)) broken.Add($"forbidden: {state}");
+        return broken;
     }
 
     private void Pass(int[] passed)
@@ -163,10 +181,10 @@ internal sealed class Replay
 
     private void CheckEnd()
     {
-        foreach (var ((part, aspect), states) in _laws.Ends)
-            if (!new StateSet(states).Has(StateOf(part, aspect))) Report($"ends without {new GroundState(part, aspect, new StateSet(states))}");
-        foreach (var ((part, aspect), state) in _now)
-            if (!aspect.IsMark && !_laws.Ends.ContainsKey((part, aspect)) && state != aspect.Normal) Report($"ends with {new GroundState(part, aspect, StateSet.Of(state))}");
+        foreach (var (variable, states) in _laws.Ends)
+            if (!new StateSet(states).Has(StateOf(variable))) Report($"ends without {new GroundState(variable.Part, variable.Aspect, new StateSet(states))}");
+        foreach (var (variable, state) in _now)
+            if (variable is var (part, aspect) && !aspect.IsMark && !_laws.Ends.ContainsKey(variable) && state != aspect.Normal) Report($"ends with {new GroundState(part, aspect, StateSet.Of(state))}");
         CheckArrival();
         foreach (var step in _found.Keys)
             if (step.Operation is { Changes.Count: 0, UndoneBy: { } undoing } && _found.ContainsKey(new Step(undoing, step.Part))
@@ -176,9 +194,10 @@ internal sealed class Replay
     // What was not normal on arrival is not left so where a required step would bring it back.
     private void CheckArrival()
     {
-        foreach (var ((part, aspect), state) in _situation.States)
+        foreach (var (variable, state) in _situation.States)
         {
-            if (aspect.IsMark || state == aspect.Normal || _now.ContainsKey((part, aspect)) || _laws.Ends.ContainsKey((part, aspect))) continue;
+            var (part, aspect) = variable;
+            if (aspect.IsMark || state == aspect.Normal || _now.ContainsKey(variable) || _laws.Ends.ContainsKey(variable)) continue;
             foreach (var atom in _beliefs.Network.AtomsOf<Atom.Occurs>())
                 if (ReferenceEquals(atom.Step.Part, part) && atom.Step.Operation.Changes.Any(change => ReferenceEquals(change.Aspect, aspect) && change.To == aspect.Normal)
                     && _laws.IsRequired(atom)) Report($"leaves {new GroundState(part, aspect, StateSet.Of(state))} as it was on arrival");

@@ -144,7 +144,7 @@ internal sealed class Bench
             Parts = [.. parts],
             Relations = [.. (relations ?? []).Select(r => new RelationStatement(r.Item1, r.Item2, r.Item3, Truth.Yes, Source.Stated))],
             Jobs = [.. (jobsOn ?? []).Select(part => new JobRequest(Job, part))],
-            States = (states ?? []).ToDictionary(s => (s.Part, Place), s => Place.IndexOf(s.State)),
+            States = (states ?? []).ToDictionary(s => new StateVariable(s.Part, Place), s => Place.IndexOf(s.State)),
         };
 
     /// <summary>Infers from scratch, under the running test's cancellation.</summary>

@@ -85,7 +85,7 @@ public sealed class MechanismTests
             Title = "arrived apart",
             Vocabulary = rules.Vocabulary,
             Parts = [box],
-            States = new Dictionary<(ProcedureRules.Facts.Part, Aspect), int> { [(box, _bench.Place)] = 2, [(box, _bench.Mark)] = 1 },
+            States = new Dictionary<ProcedureRules.Facts.StateVariable, int> { [new(box, _bench.Place)] = 2, [new(box, _bench.Mark)] = 1 },
         };
         Assert.Equal(
             ["Arrival [box]: exists(box) => wanted(box.place is fitted)"], Described.Records(Bench.Infer(rules, situation)));

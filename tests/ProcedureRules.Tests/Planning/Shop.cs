@@ -28,7 +28,7 @@ internal sealed class Shop
     private readonly List<Part> _parts = [];
     private readonly List<Observation> _observations = [];
     private readonly List<PartStatement> _statements = [];
-    private readonly Dictionary<(Part, Aspect), int> _states = [];
+    private readonly Dictionary<StateVariable, int> _states = [];
     private readonly HashSet<string> _jobs = ["job"];
     private string _job = "job";
 
@@ -64,7 +64,7 @@ internal sealed class Shop
     public Shop Arrives(string part, string aspect, string state)
     {
         var found = AspectOf(Find(part).Kind, aspect);
-        _states[(Find(part), found)] = found.IndexOf(state);
+        _states[new StateVariable(Find(part), found)] = found.IndexOf(state);
         return this;
     }
 

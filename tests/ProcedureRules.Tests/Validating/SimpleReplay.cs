@@ -15,8 +15,8 @@ internal static class SimpleReplay
     public static IReadOnlyList<string> Faults(Plan plan)
     {
         var faults = new List<string>();
-        var states = new Dictionary<(Part, Aspect), int>();
-        int State(Part part, Aspect aspect) => states.TryGetValue((part, aspect), out var state) ? state : plan.Situation.StateNow(part, aspect);
+        var states = new Dictionary<StateVariable, int>();
+        int State(Part part, Aspect aspect) => states.TryGetValue(new StateVariable(part, aspect), out var state) ? state : plan.Situation.StateNow(part, aspect);
         var records = plan.Beliefs.Network.Records;
         if (plan.Steps.Count > 0 && plan.Stops.Any(stop => stop.IsSure)) faults.Add("goes on though it surely stops");
         foreach (var step in plan.Steps)
@@ -44,7 +44,7 @@ internal static class SimpleReplay
             foreach (var (before, after) in step.Changes)
             {
                 if (!before.States.Has(State(before.Part, before.Aspect))) faults.Add($"{step.Id} finds another state than it says");
-                states[(after.Part, after.Aspect)] = after.States.States().Single();
+                states[after.Variable] = after.States.States().Single();
             }
             foreach (var law in plan.Beliefs.Network.Result.Rules.Whiles)
                 foreach (var part in plan.Situation.Parts.Where(part => part.Kind.IsA(law.Aspect.Kind) && State(part, law.Aspect) == law.State))
