@@ -44,7 +44,7 @@ internal sealed class Prohibitions(BeliefState beliefs)
     {
         foreach (var source in _network.Forbidding(step)) yield return source;
         foreach (var source in _network.ForbiddingStatesOf(step.Part))
-            if (Reaches(step, StateOf(source))) yield return source;
+            if (StateOf(source).IsReachedBy(step)) yield return source;
     }
 
     private bool Stands(RecordEffect source, Step? step = null) => Standing(source, step) is var level && level != Assurance.No && !IsWaiting(beliefs, source, level);
@@ -58,13 +58,6 @@ internal sealed class Prohibitions(BeliefState beliefs)
         if (level == Assurance.No) return level;
         var serves = step is { } served && source.Effect.Conclusion is Conclusion.ForbidStep ? beliefs.Purposes.Serve(source.Record, served) : beliefs.Purposes.Serve(source.Record);
         return serves ? level : Assurance.No;
-    }
-
-    private static bool Reaches(Step step, GroundState state)
-    {
-        foreach (var change in step.Operation.Changes)
-            if (ReferenceEquals(change.Aspect, state.Aspect) && change.To >= 0 && state.States.Has(change.To)) return true;
-        return false;
     }
 
     private static GroundState StateOf(RecordEffect source)

@@ -1,4 +1,5 @@
 using ProcedureRules.Facts;
+using ProcedureRules.Language;
 using ProcedureRules.Packs;
 
 namespace ProcedureRules.Inference;
@@ -8,6 +9,15 @@ public readonly record struct GroundState(Part Part, Aspect Aspect, StateSet Sta
 {
     /// <summary>What has the state.</summary>
     public StateVariable Variable => new(Part, Aspect);
+
+    /// <summary>Whether a step leads to it by itself, and not only back to what it was.</summary>
+    internal bool IsReachedBy(Step step)
+    {
+        if (!ReferenceEquals(step.Part, Part)) return false;
+        foreach (var change in step.Operation.Changes)
+            if (ReferenceEquals(change.Aspect, Aspect) && change.To >= 0 && States.Has(change.To)) return true;
+        return false;
+    }
 
     /// <inheritdoc/>
     public override string ToString()

@@ -152,8 +152,7 @@ internal sealed class PlanLaws
             if (!Prohibitions.IsWaiting(_beliefs, source, level)) _forbiddenStates.Add((state, source.Record));
             else
                 foreach (var step in inPlan)
-                    if (ReferenceEquals(step.Part, state.Part) && step.Operation.Changes.Any(change => ReferenceEquals(change.Aspect, state.Aspect) && change.To >= 0 && state.States.Has(change.To)))
-                        _doubtful.Add((source, step));
+                    if (state.IsReachedBy(step)) _doubtful.Add((source, step));
         }
     }
 

@@ -5,6 +5,7 @@ using ProcedureRules.Inference;
 using ProcedureRules.Language;
 using ProcedureRules.Packs;
 using ProcedureRules.Plans;
+using ProcedureRules.Quantities;
 using ProcedureRules.Tests.Engine;
 using ProcedureRules.Tests.Planning;
 using ProcedureRules.Validating;
@@ -36,6 +37,25 @@ public sealed class PlanLawsTests
             (standing, falling) = (standing + s, falling + f);
         }
         Assert.True(standing > 40 && falling > 40, $"{standing} stand, {falling} do not");
+    }
+
+    [Fact]
+    public void Stand_AnswerTakesAwayWhatTheJobEndsWith_DoesNot()
+    {
+        // Every step is done under both answers; only if the cover may stay off is nothing missing.
+        var shop = new Shop();
+        shop.Part("cover", "cover");
+        shop.Aspect("cover.place", "fitted", "off");
+        var stays = shop.YesNo("cover", "stays_off");
+        shop.Pair("remove_cover", "fit_cover", "cover", "place: fitted -> off").Do("remove_cover", "cover").End("cover", "place", "off", Shop.Yes(stays), IfUnknown.BehindCheck);
+        var beliefs = shop.Believe();
+        var remove = beliefs.Network.AtomsOf<Atom.Occurs>().Select(atom => atom.Step).Single(step => step.Operation.Name == "remove_cover");
+        var step = new PlanStep { Id = remove.Name, Number = 1, Step = remove, Text = new Wording("remove it"), Time = remove.Operation.Time, Changes = [], After = [] };
+        var laws = new PlanLaws(beliefs, [remove]);
+        var stand = Outcomes.Of(beliefs, new Reading.OfFact(stays)).Select(answer => beliefs.With([answer]))
+            .ToDictionary(there => there.Fact(stays.Part, stays.Fact).In(UnitSystem.Us), there => laws.Stand(there, [step]));
+
+        Assert.Equal(new Dictionary<string, bool> { ["yes"] = true, ["no"] = false }, stand);
     }
 
     [Theory]

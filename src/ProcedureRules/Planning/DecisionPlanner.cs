@@ -1,0 +1,91 @@
+using ProcedureRules.Asking;
+using ProcedureRules.Beliefs;
+using ProcedureRules.Choosing;
+using ProcedureRules.Diagnostics;
+using ProcedureRules.Inference;
+using ProcedureRules.Language;
+using ProcedureRules.Ordering;
+using ProcedureRules.Plans;
+using ProcedureRules.Validating;
+
+namespace ProcedureRules.Planning;
+
+/// <summary>Makes the plan of one set of choices: with the steps that find out on the way what it hangs on, or as many of them as have an order.</summary>
+internal sealed class DecisionPlanner(ChoiceBook book, PlannerOptions options, Failures failures, CancellationToken cancellation)
+{
+    /// <summary>The plan; null where there is none, and the failures tell why.</summary>
+    public Plan? Plan(Decision decision)
+    {
+        var questioner = new Questioner(decision.Beliefs, book);
+        var checks = Checks(decision.Beliefs, questioner);
+        while (true)
+        {
+            var (plan, furthest) = Plan(decision, questioner, checks, isLast: checks.Count == 0);
+            if (plan is not null || checks.Count == 0) return plan;
+            checks = Fewer(decision.Beliefs, checks, furthest);
+        }
+    }
+
+    // What cannot be found out on the way is asked instead: first the checks that the search never came to, then the order they impose.
+    private static List<CheckStep> Fewer(BeliefState beliefs, IReadOnlyList<CheckStep> checks, Moment? furthest)
+    {
+        if (furthest is not null)
+        {
+            var done = furthest.Steps().Select(work => work.Step).ToHashSet();
+            var left = checks.Where(check => done.Contains(check.Step) || Requirements.IsDue(beliefs, new Atom.Occurs(check.Step))).ToList();
+            if (left.Count < checks.Count) return left;
+        }
+        return checks.Any(check => check.Settles.Count > 0) ? [.. checks.Select(check => check with { Settles = [] })] : [];
+    }
+
+    private (Plan? Plan, Moment? Furthest) Plan(Decision decision, Questioner questioner, IReadOnlyList<CheckStep> checks, bool isLast)
+    {
+        var world = Requirements.Under(decision.Beliefs, checks);
+        if (OrderRings.Find(world) is { } ring)
+        {
+            if (isLast) failures.HasNoOrder(decision, PlanFailure.Ring(ring));
+            return (null, null);
+        }
+        if (PlanFailure.OutOfReach(world) is { Count: > 0 } missing)
+        {
+            if (isLast) failures.Stop(decision, missing);
+            return (null, null);
+        }
+        // Each further set of choices is searched less long: what has no order in one mostly has none in the next.
+        var moments = isLast ? options.MostMoments / (1 + failures.Diagnostics.Count) : Math.Min(options.MostMoments, options.MostMomentsWithChecks * world.Works.Count);
+        var sequencer = new Sequencer(world, moments, options.MostRepeats, cancellation);
+        if (sequencer.Find() is not { } end)
+        {
+            if (isLast) failures.HasNoOrder(decision, PlanFailure.NoOrder(world, sequencer));
+            return (null, sequencer.Furthest);
+        }
+        IReadOnlyList<Violation> violations = [];
+        foreach (var order in new[] { new Shortening(sequencer.Motion).Of(end), end }.Distinct())
+        {
+            var draft = new Drafter(decision, book, questioner, options).Draft(world, order);
+            (var plan, violations) = PlanValidator.Validate(draft);
+            for (var held = draft; plan is null && PlanningAgain.HoldAt(held, violations) is { } next; held = next)
+                (plan, violations) = PlanValidator.Validate(next);
+            if (plan is not null) return (plan, null);
+        }
+
+        if (isLast) failures.Reject(Messages.PlanRejected(violations.Select(violation => violation.ToString())));
+        return (null, null);
+    }
+
+    // Facts that take work to find out are found out before what they decide on.
+    private static IReadOnlyList<CheckStep> Checks(BeliefState beliefs, Questioner questioner)
+    {
+        var steps = beliefs.Network.AtomsOf<Atom.Occurs>()
+            .Where(atom => beliefs.Required(atom) >= Assurance.Provisional).Select(atom => atom.Step).OrderBy(step => step.Name, StringComparer.Ordinal).ToList();
+        var found = new Dictionary<Step, List<Step>>();
+        foreach (var inquiry in questioner.AskBefore(steps))
+        {
+            if (QuestionWriter.CheckFor(beliefs, inquiry.About) is not { } check || Stops.Binding(beliefs, check).Any()) continue;
+            if (!found.TryGetValue(check, out var settles)) found[check] = settles = [];
+            settles.AddRange(inquiry.Steps.Where(step => beliefs.Required(new Atom.Occurs(step)) == Assurance.Provisional && !step.Equals(check)));
+        }
+        return [.. found.OrderBy(entry => entry.Key.Name, StringComparer.Ordinal)
+            .Select(entry => new CheckStep(entry.Key, [.. entry.Value.Distinct().OrderBy(step => step.Name, StringComparer.Ordinal)]))];
+    }
+}
