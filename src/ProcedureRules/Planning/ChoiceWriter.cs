@@ -10,8 +10,11 @@ using ProcedureRules.Quantities;
 
 namespace ProcedureRules.Planning;
 
-/// <summary>Writes down the choices made, with what each way not taken would have cost or why it is not open.</summary>
-internal sealed class ChoiceWriter(Decision decision, ChoiceBook book, PlannerOptions options, Reasons reasons)
+/// <summary>
+/// Writes down the choices made, with what each way not taken would have cost or why it is not open. The plan's labour holds more than its
+/// choices cost: what moments draw in. With another way it is taken to be the same.
+/// </summary>
+internal sealed class ChoiceWriter(Decision decision, ChoiceBook book, PlannerOptions options, Reasons reasons, Quantity labour)
 {
     private const int MostHypotheses = 400;
     private const int MostTried = 16;
@@ -57,7 +60,7 @@ internal sealed class ChoiceWriter(Decision decision, ChoiceBook book, PlannerOp
 
     private (Quantity? Labour, Wording? WhyNot) Compare(ChoiceKey key, ChoiceOption option, ChoiceOption taken, bool isFixed)
     {
-        if (option.Index == taken.Index) return (decision.Cost.ToQuantity(), null);
+        if (option.Index == taken.Index) return (labour, null);
         var binding = (key as ChoiceKey.OfRule)?.Binding;
         var isOpen = option.IsOpen(_beliefs, binding);
         var condition = option.Option?.If is { } test && option.Records.Count > 0 ? Words.Condition(option.Records[0], test) : option.Option?.If?.Text ?? "";
@@ -67,9 +70,9 @@ internal sealed class ChoiceWriter(Decision decision, ChoiceBook book, PlannerOp
         if (isOpen == Truth.Unknown) there = Answered(there, option, binding!);
         if (Best(there, key) is not { } other) return (null, new Wording("no way on from there"));
         if (isOpen == Truth.Yes && other.Faults.Count > 0) return (null, Why(other.Faults[0], option));
-        var labour = other.Cost.ToQuantity();
-        if (isOpen == Truth.Unknown) return (labour, new Wording(units => $"open only if {condition}; the whole job would take {labour.ToDisplay(units)}{Saving(other.Cost, units)}"));
-        return (labour, isFixed ? Beside(option, taken, other.Cost) : Compare(option, taken, other));
+        var whole = With(other.Cost);
+        if (isOpen == Truth.Unknown) return (whole, new Wording(units => $"open only if {condition}; the whole job would take {whole.ToDisplay(units)}{Saving(other.Cost, units)}"));
+        return (whole, isFixed ? Beside(option, taken, other.Cost) : Compare(option, taken, other));
     }
 
     // The best that can be had with a way taken; what else was decided is decided anew, but not so that the choice no longer comes up.
@@ -85,19 +88,26 @@ internal sealed class ChoiceWriter(Decision decision, ChoiceBook book, PlannerOp
         return first;
     }
 
+    private Quantity With(Cost other)
+    {
+        var (mine, theirs) = (decision.Cost.ToQuantity(), other.ToQuantity());
+        var low = Math.Max(0, labour.Low + theirs.Low - mine.Low);
+        return Quantity.Between(low, Math.Max(low, labour.High + theirs.High - mine.High), Dimension.Duration);
+    }
+
     private string Saving(Cost other, UnitSystem units) =>
         other.CompareTo(decision.Cost) < 0 && Minutes(decision.Cost, other) is { Low: > 0 } saved ? $", about {saved.ToDisplay(units)} less" : "";
 
     // Of a choice that the technician fixed each other way says what it would save or cost more.
     private Wording Beside(ChoiceOption option, ChoiceOption taken, Cost other)
     {
-        var (mine, theirs) = (decision.Cost.ToQuantity(), other.ToQuantity());
+        var theirs = With(other);
         var rank = option.Rank < taken.Rank ? "ranks before the way fixed; " : option.Rank > taken.Rank ? "ranks behind the way fixed; " : "";
         return new Wording(units =>
         {
             var difference = Minutes(decision.Cost, other);
             var words = difference.Low == 0 ? "as much likely labour" : $"about {difference.ToDisplay(units)} {(other.Twice < decision.Cost.Twice ? "less" : "more")}";
-            return $"{rank}the whole job would take {theirs.ToDisplay(units)} against {mine.ToDisplay(units)}: {words}";
+            return $"{rank}the whole job would take {theirs.ToDisplay(units)} against {labour.ToDisplay(units)}: {words}";
         });
     }
 
@@ -130,12 +140,14 @@ internal sealed class ChoiceWriter(Decision decision, ChoiceBook book, PlannerOp
         if (other.Key.Waiting > decision.Key.Waiting) return new Wording("leads to a choice of which no way is known to be open");
         if (DecisionKey.CompareRanks(other.Key, decision.Key) > 0) return new Wording("leads to other ways that rank behind");
         if (option.Rank < taken.Rank) return new Wording("leads to steps that cannot be put in order");
-        var (mine, theirs) = (decision.Cost.ToQuantity(), other.Cost.ToQuantity());
+        var theirs = With(other.Cost);
         return decision.Cost.CompareTo(other.Cost) switch
         {
             0 => new Wording("takes as long; the first in the packs is taken"),
-            < 0 when mine.High > theirs.Low => new Wording(units => $"the whole job would likely take longer: {theirs.ToDisplay(units)} against {mine.ToDisplay(units)}, which overlap"),
-            < 0 => new Wording(units => $"the whole job would take longer: {theirs.ToDisplay(units)} against {mine.ToDisplay(units)}"),
+            < 0 when decision.Cost.Twice == other.Cost.Twice && labour == theirs => new Wording("takes as long, but what it may ask for on the way takes longer"),
+            < 0 when decision.Cost.Twice == other.Cost.Twice => new Wording(units => $"likely takes as long, but less surely: {theirs.ToDisplay(units)} against {labour.ToDisplay(units)}"),
+            < 0 when labour.High > theirs.Low => new Wording(units => $"the whole job would likely take longer: {theirs.ToDisplay(units)} against {labour.ToDisplay(units)}, which overlap"),
+            < 0 => new Wording(units => $"the whole job would take longer: {theirs.ToDisplay(units)} against {labour.ToDisplay(units)}"),
             _ => new Wording("leads to steps that cannot be put in order"),
         };
     }

@@ -29,6 +29,7 @@ internal sealed class Drafter(Decision decision, ChoiceBook book, Questioner que
         AddDoubts(placed, occurrences, questions);
         var planSteps = attacher.Attach(placed);
         AddHead(attacher);
+        var labour = Labour(planSteps, attacher);
         return new PlanDraft
         {
             Situation = _situation,
@@ -40,13 +41,13 @@ internal sealed class Drafter(Decision decision, ChoiceBook book, Questioner que
             TellingChecks = TellingChecks.Of(_beliefs),
             Stops = _beliefs.IsTentative ? StopsOf(Faults.Of(_beliefs.Tentatively(false))) : [],
             Holds = general,
-            Choices = new ChoiceWriter(decision, book, options, _reasons).Write(occurrences),
+            Choices = new ChoiceWriter(decision, book, options, _reasons, labour).Write(occurrences),
             ChoicesBound = decision.Bound is { } seconds ? Quantity.Point(seconds, Dimension.Duration) : null,
             Tools = attacher.Tools.ToItems(),
             Supplies = attacher.Supplies.ToItems(),
             Offers = Offers(planSteps),
             Assumptions = new WhenRead<PlanItem>(() => AssumptionList.Of(_beliefs, occurrences)),
-            Labour = Labour(planSteps, attacher),
+            Labour = labour,
         };
     }
 

@@ -45,7 +45,7 @@ public sealed class PlanChoice
         /// <summary>Its rank.</summary>
         public int Rank { get; }
 
-        /// <summary>Labour of the whole plan with it; null where it is not open or may not be gone.</summary>
+        /// <summary>Labour of the whole plan with it, as far as its choices tell; null where it is not open or may not be gone.</summary>
         public Quantity? Labour => _compared.Value.Labour;
 
         /// <summary>Why it was not taken; null for the one taken.</summary>

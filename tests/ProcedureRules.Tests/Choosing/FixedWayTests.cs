@@ -88,6 +88,16 @@ public class FixedWayTests
                 }
     }
 
+    [Theory]
+    [MemberData(nameof(Orders))]
+    public void Plan_WayTaken_CostsWhatThePlanSays(string order)
+    {
+        var plan = Shipped.Plan(order);
+        Assert.All(plan.Choices, choice => Assert.Equal(plan.Labour, choice.Ways[choice.Taken].Labour));
+    }
+
+    public static TheoryData<string> Orders => new(Shipped.Orders);
+
     [Fact]
     public void Plan_WithChoose_SaysThatItIsFixed()
     {
