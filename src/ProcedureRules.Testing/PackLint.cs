@@ -10,7 +10,7 @@ namespace ProcedureRules.Testing;
 public static class PackLint
 {
     private static readonly Func<LintSubject, IEnumerable<LintFinding>>[] Checks =
-        [FiringCheck.Find, ImpliedCheck.Find, RepetitionCheck.Find, ReadingCheck.Find, CautionCheck.Find, OperationCheck.Find, OrderCheck.Find, NamesCheck.Find];
+        [FiringCheck.Find, ImpliedCheck.Find, RepetitionCheck.Find, ReadingCheck.Find, CautionCheck.Find, OperationCheck.Find, OrderCheck.Find, WhileCheck.Find, NamesCheck.Find];
 
     /// <summary>The findings that no declaration accepts, and the acceptances of what is not there, by file and place.</summary>
     /// <param name="engine">The packs.</param>

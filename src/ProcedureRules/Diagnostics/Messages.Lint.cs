@@ -99,6 +99,15 @@ internal static partial class Messages
         "Leave it out, or correct the one it follows from.",
         "for: {s: step, p: oil_pan}\nwhen: [ s on p, s leaves p.place fitted ]");
 
+    private static readonly DiagnosticCode NobodyKeepsCode = Declare(
+        "PR0817",
+        "A state that is to be kept while another lasts, and that no rule needs",
+        "Write a rule by which the steps that lead to the lasting state need the kept one: 'while' alone only forbids that it is missing.",
+        "aspects: {oil_pan.hang: {states: [fast, loose], normal: fast, while: {loose: [ exhaust.hang is loose ]}}}");
+
+    public static Diagnostic NobodyKeeps(SourceSpan span, string kept) =>
+        NobodyKeepsCode.At(span, $"{Quote(kept)} is to be kept, and no rule needs it", Severity.Warning);
+
     public static Diagnostic StepNeverComes(SourceSpan span, string step, IEnumerable<string> conditions) => NeverFiresCode.At(
         span, $"this rule never fires: no operation that a plan may hold meets what is said of {Quote(step)}", Severity.Warning)
         .Note($"it has to meet {string.Join(", ", conditions.Select(Quote))}");

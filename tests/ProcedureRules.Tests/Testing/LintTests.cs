@@ -34,6 +34,7 @@ public class LintTests
     [InlineData("PR0816", "rules: [{rule: x, for: {s: step, p: oil_pan}, when: [ s on p, s leaves p.place fitted ], then: [{notice: x}], ACCEPT}]")]
     [InlineData("PR0816", "rules: [{rule: x, for: {s: step, p: oil_pan}, when: [ s touches p, s on p ], then: [{notice: x}], ACCEPT}]")]
     [InlineData("PR0816", "rules: [{rule: x, for: {s: step}, when: [ s does remove_pan, s phase apart ], then: [{notice: x}], ACCEPT}]")]
+    [InlineData("PR0817", "aspects: {oil_pan.hang: {states: [fast, loose], normal: fast, while: {loose: [ exhaust.hang is loose ]}, ACCEPT}}")]
     [InlineData("PR0814", "causes: {bent: {on: starter, text: It is bent, ACCEPT}}")]
     [InlineData("PR0814", "relations: {over: {of: [part, part], text: '{a} is over {b}', ACCEPT}}")]
     [InlineData("PR0814", "operations: {new_work: {on: oil_pan, text: Look at it, place: bench, time: 1 min, ACCEPT}}")]
@@ -54,6 +55,8 @@ public class LintTests
     [InlineData("rules: [{rule: x, for: {s: step, t: step, p: oil_pan}, when: [ s on p, t leaves p.place fitted ], then: [{order: s before t}], OTHER}]")]
     [InlineData("rules: [{rule: x, for: {s: step, p: oil_pan}, when: [ s moves p, s does remove_pan ], then: [{notice: x}], OTHER}]")]
     [InlineData("operations: {new_work: {on: oil_pan, text: Tighten it to 20 lb.ft, place: bench, time: 1 min, basis: common practice}}\n" + Job)]
+    [InlineData("aspects: {oil_pan.hang: {states: [fast, loose], normal: fast, while: {loose: [ exhaust.hang is fastened ]}}}")]
+    [InlineData("aspects: {oil_pan.hang: {states: [fast, loose], normal: fast, while: {loose: [ exhaust.hang is loose ]}}}\nrules: [{rule: x, for: {s: step}, when: [ s does remove_pan ], then: [{need: exhaust.hang is loose}], OTHER}]")]
     public void Pack_WithNothingWrong_IsLeftInPeace(string pack) => Assert.Empty(Lint(pack, ""));
 
     [Fact]
