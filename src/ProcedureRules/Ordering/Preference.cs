@@ -20,38 +20,68 @@ internal sealed class Preference(Motion motion)
     {
         var works = motion.World.Works;
         var there = works.Where(work => !work.IsWayBack && IsStillDue(moment, work)).ToList();
-        var ready = there.Where(work => motion.Can(moment, work))
-            .Select(work => (Work: work, Harm: Harm(moment, work, there), Key: ThereKey(moment, work))).OrderBy(entry => entry.Key).ToList();
-        foreach (var (work, harm, _) in ready)
+        var (ready, stuck) = (new List<(Work Work, int Harm)>(), new List<Work>());
+        var toCome = Set(there);
+        foreach (var work in there.OrderBy(work => ThereKey(moment, work)))
+        {
+            if (!motion.Can(moment, work))
+            {
+                stuck.Add(work);
+                continue;
+            }
+            var harm = Harm(moment, work, toCome);
+            ready.Add((work, harm));
             if (harm == 0) yield return work;
+        }
 
         var back = works.Where(work => work.IsWayBack && IsStillDue(moment, work))
             .Concat(moment.Owed().Select(debt => debt.Work.UndoneBy!)).Distinct().ToList();
-        var toCome = there.Concat(back).Concat(there.Where(work => work.IsReturned).Select(work => work.UndoneBy!)).Distinct().ToList();
-        var stuck = there.Where(work => ready.All(entry => entry.Work != work)).OrderBy(work => ThereKey(moment, work)).ToList();
+        toCome = Set(there.Concat(back).Concat(there.Where(work => work.IsReturned).Select(work => work.UndoneBy!)));
         var helpers = Helpers(moment, stuck);
         foreach (var work in helpers)
             if (Harm(moment, work, toCome) == 0) yield return work;
 
-        var returning = back.Where(work => motion.Can(moment, work))
-            .Select(work => (Work: work, Harm: Harm(moment, work, toCome), Key: BackKey(moment, work))).OrderBy(entry => entry.Key).ToList();
-        foreach (var (work, harm, _) in returning)
+        var since = Since(moment);
+        var (returning, waiting) = (new List<(Work Work, int Harm)>(), new List<Work>());
+        foreach (var work in back.OrderBy(work => BackKey(moment, work, since)))
+        {
+            if (!motion.Can(moment, work))
+            {
+                waiting.Add(work);
+                continue;
+            }
+            var harm = Harm(moment, work, toCome);
+            returning.Add((work, harm));
             if (harm == 0) yield return work;
-        foreach (var (work, _, _) in ready.OrderBy(entry => entry.Harm)) yield return work;
+        }
+
+        foreach (var (work, _) in ready.OrderBy(entry => entry.Harm)) yield return work;
         foreach (var work in helpers) yield return work;
         if (there.Count == 0)
-        {
-            var waiting = back.Where(work => returning.All(entry => entry.Work != work)).OrderBy(work => BackKey(moment, work));
             foreach (var work in back.Count == 0 ? EndHelpers(moment) : Helpers(moment, waiting)) yield return work;
-        }
-        foreach (var (work, _, _) in returning.OrderBy(entry => entry.Harm)) yield return work;
+        foreach (var (work, _) in returning.OrderBy(entry => entry.Harm)) yield return work;
     }
 
     private static bool IsStillDue(Moment moment, Work work) => work.IsDue && moment.Times(work) == 0;
 
-    // What serves one step of the way back is undone right after it, so that it takes nothing from the others.
-    private static int Harm(Moment moment, Work work, IReadOnlyList<Work> toCome) =>
-        work is { Serves.Count: > 0, IsReturned: true } ? 0 : toCome.Count(other => !ReferenceEquals(other, work) && Motion.Spoils(moment, work, other));
+    private bool[] Set(IEnumerable<Work> works)
+    {
+        var set = new bool[motion.World.Works.Count];
+        foreach (var work in works) set[work.Index] = true;
+        return set;
+    }
+
+    // How many steps to come a step takes something from. What serves one step of the way back is undone right after it, so that it takes nothing
+    // from the others.
+    private int Harm(Moment moment, Work work, bool[] toCome)
+    {
+        if (work is { Serves.Count: > 0, IsReturned: true }) return 0;
+        return work.Shifts.Length == 1
+            ? ReadersToCome(work.Shifts[0]).Count(other => Motion.Spoils(moment, work, other))
+            : work.Shifts.SelectMany(ReadersToCome).Distinct().Count(other => Motion.Spoils(moment, work, other));
+
+        IEnumerable<Work> ReadersToCome(Shift shift) => motion.World.ReadersOf(shift.Variable).Where(other => toCome[other.Index] && !ReferenceEquals(other, work));
+    }
 
     // The executable steps that lead towards what is missing, found backwards from the stuck steps; those of the first stuck step that
     // can be helped come first.
@@ -103,10 +133,17 @@ internal sealed class Preference(Motion motion)
     private static Key ThereKey(Moment moment, Work work) => new((int)work.Phase, 0, Distance(moment, work), work.Step.Name);
 
     // Last off, first on; what is done only for a step of the way back takes that step's turn.
-    private static Key BackKey(Moment moment, Work work) =>
-        new((int)work.Phase, -work.Serves.Select(served => Since(moment, served)).Append(Since(moment, work)).Max(), Distance(moment, work), work.Step.Name);
+    private static Key BackKey(Moment moment, Work work, int[] since) =>
+        new((int)work.Phase, -work.Serves.Select(served => since[served.Index]).Append(since[work.Index]).Max(), Distance(moment, work), work.Step.Name);
 
-    private static int Since(Moment moment, Work work) => work.Undoes is { } undone && Debt.Of(moment.Debts, undone) is { } debt ? debt.Since : 0;
+    // When what each step undoes was last done; 0 where nothing waits for it.
+    private int[] Since(Moment moment)
+    {
+        var since = new int[motion.World.Works.Count];
+        for (var debt = moment.Debts; debt is not null; debt = debt.Next)
+            if (debt.Work.UndoneBy is { } undoing && ReferenceEquals(undoing.Undoes, debt.Work) && since[undoing.Index] == 0) since[undoing.Index] = debt.Since;
+        return since;
+    }
 
     private static int Distance(Moment moment, Work work) => moment.Did is { } last ? Math.Abs(last.Place - work.Place) : work.Place;
 

@@ -9,6 +9,7 @@ namespace ProcedureRules.Ordering;
 internal sealed class World
 {
     private List<(Work, Shift)>[]? _changers;
+    private List<Work>[]? _readers;
 
     public required BeliefState Beliefs { get; init; }
 
@@ -36,6 +37,9 @@ internal sealed class World
     /// <summary>The steps that change a variable, with the change.</summary>
     public IReadOnlyList<(Work Work, Shift Shift)> ChangersOf(int variable) => (_changers ??= Changers())[variable];
 
+    /// <summary>The steps that find a variable in some state or need it so.</summary>
+    public IReadOnlyList<Work> ReadersOf(int variable) => (_readers ??= Readers())[variable];
+
     /// <summary>The state of an aspect at a moment; what no step speaks of stays as it is now.</summary>
     public int StateOf(Part part, Aspect aspect, int[] state) => Indices.TryGetValue(new StateVariable(part, aspect), out var index)
         ? state[index]
@@ -55,5 +59,15 @@ internal sealed class World
         foreach (var work in Works)
             foreach (var shift in work.Shifts) changers[shift.Variable].Add((work, shift));
         return changers;
+    }
+
+    private List<Work>[] Readers()
+    {
+        var readers = new List<Work>[Variables.Count];
+        for (var variable = 0; variable < readers.Length; variable++) readers[variable] = [];
+        foreach (var work in Works)
+            foreach (var variable in work.Shifts.Select(shift => shift.Variable).Concat(work.Needs.Select(need => need.Wanted.Variable)).Distinct())
+                readers[variable].Add(work);
+        return readers;
     }
 }
