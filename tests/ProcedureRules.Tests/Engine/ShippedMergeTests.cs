@@ -56,7 +56,7 @@ public sealed class ShippedMergeTests
         if (alone.Any(plan => plan.IsStopped)) return;
         var session = pairs.Open(pairs.Own, other);
         var both = Shipped.PlanOf(session);
-        Assert.False(both.IsStopped, $"{other}: {both.Stops.FirstOrDefault()?.Text}");
+        Assert.False(both.IsStopped, $"{other}: {string.Join("; ", both.Stops.Select(stop => stop.Text))}");
         Assert.Empty(PackLaws.Broken(Shipped.Engine, both));
 
         var apart = Sum(alone.Select(plan => plan.Labour));
