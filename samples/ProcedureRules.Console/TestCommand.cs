@@ -14,17 +14,19 @@ internal static class TestCommand
         var format = new Option<string>("--format") { Description = "text for people, JSON for programs, JUnit XML for build servers", DefaultValueFactory = _ => "text" };
         format.AcceptOnlyFromAmong("text", "json", "junit");
         var watch = new Option<bool>("--watch") { Description = "run again whenever a YAML file below DIR changes, until Ctrl-C" };
-        var approve = new Option<string?>("--approve")
+        var approve = new Option<string[]>("--approve")
         {
-            Description = "print the approved plans anew, beside the scenarios: of the cases that are held to one (held), or of all that --filter means (all); read what changes before you keep it",
+            Description = "print approved plans anew, beside the scenarios: of the cases that are held to one (held), of all (all), or of a case or a scenario by its whole name; may be repeated, and --filter narrows it; read what changes before you keep it",
+            HelpName = "held|all|NAME",
+            AllowMultipleArgumentsPerToken = false,
         };
-        approve.AcceptOnlyFromAmong("held", "all");
         var command = new Command(
             "test",
             """
             Run the scenarios beside packs: each plan is compared with what is expected of it. Ends with 0 where all is as expected, 1 where
             packs or scenarios could not be read, 2 where something is not as expected.
               Example: procedure-rules test rules --filter "oil pan"
+              Example: procedure-rules test rules --approve "A bent pan: narrow gap" --approve "A bent pan: wide gap"
             """)
         {
             folder, filter, format, watch, approve,
@@ -32,7 +34,7 @@ internal static class TestCommand
         command.SetAction((parsed, cancellation) =>
         {
             var rules = parsed.GetValue(folder) ?? HostFiles.Rules;
-            if (parsed.GetValue(approve) is { } scope) return Task.FromResult(Approve(console, rules, parsed.GetValue(filter), scope == "held", cancellation));
+            if (parsed.GetValue(approve) is { Length: > 0 } names) return Task.FromResult(Approve(console, rules, ApprovalScope.Of(names, parsed.GetValue(filter)), cancellation));
             int Once() => Run(console, rules, parsed.GetValue(filter), parsed.GetValue(format)!, cancellation);
             return parsed.GetValue(watch) ? Repeat(console, rules, Once, cancellation) : Task.FromResult(Once());
         });
@@ -59,10 +61,10 @@ internal static class TestCommand
         }
     }
 
-    private static int Approve(HostConsole console, string folder, string? filter, bool onlyHeld, CancellationToken cancellation)
+    private static int Approve(HostConsole console, string folder, ApprovalScope scope, CancellationToken cancellation)
     {
         if (ScenarioFolder.Load(console, folder) is not { } engine) return ExitCode.CouldNotRun;
-        var approval = Approval.Of(engine, folder, one => one.IsMeantBy(filter) && (one.IsHeld || !onlyHeld), cancellation);
+        var approval = Approval.Of(engine, folder, scope, cancellation);
         console.Write(approval.Diagnostics);
         if (approval.Diagnostics.Any(mistake => mistake.Severity == Severity.Error)) return ExitCode.CouldNotRun;
         if (approval.Failing.Count > 0)

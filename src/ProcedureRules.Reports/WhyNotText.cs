@@ -39,6 +39,7 @@ public static class WhyNotText
 
     private static string None(WhyNotAnswer answer) => answer.Search switch
     {
+        ChangeSearch.Impossible when answer.NotTaken.Count > 0 => "No change of facts does, whatever they are: another way stays the better one, or it may not be done. Where the choice is open, --choose takes it.",
         ChangeSearch.Impossible => "No change of facts does, whatever they are: it would take other parts, relations or jobs.",
         ChangeSearch.Unfinished => $"Nothing was found in {answer.Tried} changes; the search was not finished.",
         _ => $"No one fact, and no two, of those its rules rest on ({answer.Tried} changes were tried).",

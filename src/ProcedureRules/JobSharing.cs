@@ -18,7 +18,8 @@ public sealed record JobSharing(Quantity Together, IReadOnlyList<JobAlone> Alone
     internal static JobSharing? Of(Plan together, IEnumerable<(JobRequest Job, Plan? Plan)> alone)
     {
         var jobs = alone.ToList();
-        return jobs.Count < 2 || jobs.Exists(job => job.Plan is null or { Stops.Count: > 0 })
+        // A plan that stops has no steps: that is no saving.
+        return jobs.Count < 2 || together.IsStopped || jobs.Exists(job => job.Plan is null or { Stops.Count: > 0 })
             ? null
             : new JobSharing(together.Labour, [.. jobs.Select(job => new JobAlone(job.Job, job.Plan!.Labour))]);
     }

@@ -136,7 +136,7 @@ public sealed class ProcedureSession
     /// <summary>What the jobs save by being done together as a plan of this session has them.</summary>
     /// <param name="plan">The plan for all of them.</param>
     /// <param name="cancellation">Ends planning early.</param>
-    /// <returns>The saving; null where there is one job, or where one of them has no plan by itself.</returns>
+    /// <returns>The saving; null where there is one job, where one of them has no plan by itself, or where the plan for all stops.</returns>
     public JobSharing? Sharing(Plan plan, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(plan);

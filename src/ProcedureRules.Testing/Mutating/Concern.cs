@@ -18,10 +18,12 @@ internal sealed class Concern
     private readonly List<Func<IConsequences, bool>> _asks = [];
     private readonly BeliefNetwork _network;
     private readonly Plan _plan;
+    private readonly Lazy<IReadOnlyList<(int Record, Template? Text, string Words)>> _sayings;
 
     public Concern(Stage stage)
     {
         (_network, _plan) = (stage.Outcome.Beliefs.Network, stage.Outcome.Plan);
+        _sayings = new(() => [.. Sayings()]);
         foreach (var expected in stage.Judging) _asks.Add(Of(expected));
     }
 
@@ -80,22 +82,24 @@ internal sealed class Concern
         _network.ReadingsOf(_network.Records[at]).Any(reading => reading.Id == id) || _network.Records[at].Effects.Any(effect => effect.Fact?.ToString() == id))];
 
     // Who says the words now can stop it; who does not can come to say them only where figures stand in its text.
-    private List<(int Record, Template? Text)> Saying(WordsExpected words)
+    private List<(int Record, Template? Text)> Saying(WordsExpected words) =>
+    [
+        .. _sayings.Value.Where(saying => saying.Text is { } text
+                ? saying.Words.Contains(words.Words, StringComparison.OrdinalIgnoreCase) || (!words.IsDue && text.Text.Contains('{', StringComparison.Ordinal) && RuleTexts.CanRender(text.Text, words.Words))
+                : words.Keyword == "wait")
+            .Select(saying => (saying.Record, saying.Text)),
+    ];
+
+    // Every text once, since a moment mostly expects several; a wait without a text says what it is by itself.
+    private IEnumerable<(int Record, Template? Text, string Words)> Sayings()
     {
-        var saying = new List<(int, Template?)>();
         for (var at = 0; at < _network.Records.Count; at++)
             foreach (var effect in _network.Records[at].Effects)
             {
-                var text = Hearing.AnyTextOf(effect.Conclusion);
-                if (text is null ? effect.Conclusion is Conclusion.Wait && words.Keyword == "wait" : Says(text, at, words)) saying.Add((at, text));
+                if (Hearing.AnyTextOf(effect.Conclusion) is { } text) yield return (at, text, text.Render(_plan.Beliefs, _network.Records[at].Binding, UnitSystem.Us));
+                else if (effect.Conclusion is Conclusion.Wait) yield return (at, null, "");
             }
-
-        return saying;
     }
-
-    private bool Says(Template text, int record, WordsExpected words) =>
-        text.Render(_plan.Beliefs, _network.Records[record].Binding, UnitSystem.Us).Contains(words.Words, StringComparison.OrdinalIgnoreCase)
-        || (!words.IsDue && text.Text.Contains('{', StringComparison.Ordinal) && RuleTexts.CanRender(text.Text, words.Words));
 
     private Func<IConsequences, bool> Of(WordsExpected words, List<(int Record, Template? Text)> saying)
     {

@@ -33,6 +33,15 @@ internal static partial class Messages
         "Print the approved plans anew with 'test --approve held', and read what changes.",
         "== a row that was given another name");
 
+    private static readonly DiagnosticCode CaseCode = Declare(
+        "PR0906",
+        "A name that no case has",
+        "Copy the whole name from what 'test' prints, or the title of the scenario for all of its rows.",
+        "test --approve \"a row that was given another name\"");
+
+    public static Diagnostic NoSuchCase(SourceSpan span, string name, IEnumerable<string> known) =>
+        Misspelt(CaseCode, span, $"no case and no scenario is called {Quote(name)}", name, known);
+
     public static Diagnostic NoSuchParameter(SourceSpan span, string name, string row, IEnumerable<string> given) => Misspelt(
         ParameterCode, span, row.Length == 0 ? $"there are no rows that give {Quote(name)}" : $"row {Quote(row)} gives no {Quote(name)}", name, given);
 

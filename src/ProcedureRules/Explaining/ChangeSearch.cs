@@ -12,6 +12,6 @@ public enum ChangeSearch
     /// <summary>Nothing was found before the search had cost enough.</summary>
     Unfinished,
 
-    /// <summary>No change of facts does, whatever they are: it would take other parts, relations or jobs.</summary>
+    /// <summary>No change of facts does, whatever they are: it would take other parts, relations or jobs, or a way that is fixed though another is always better.</summary>
     Impossible,
 }

@@ -48,7 +48,7 @@ internal sealed class SmallestChange(BeliefState beliefs, WhyNotTarget target, C
             for (var second = first + 1; second < suppositions.Count; second++)
             {
                 if (suppositions[first].Reading == suppositions[second].Reading) continue;
-                if (Brings([suppositions[first].Answer, suppositions[second].Answer])) return Found(suppositions[first], suppositions[second]);
+                if (Brings([suppositions[first].Answer, suppositions[second].Answer])) return Fewest(suppositions[first], suppositions[second]);
                 if (Result == ChangeSearch.Unfinished) return [];
             }
         }
@@ -66,7 +66,17 @@ internal sealed class SmallestChange(BeliefState beliefs, WhyNotTarget target, C
         var supposed = beliefs.With(change);
         if (!target.IsWithinReach(supposed)) return false;
         _planned++;
-        return Planner.Plan(supposed, cancellation).Plan is { } plan && target.IsIn(plan);
+        return IsPlanned(supposed);
+    }
+
+    private bool IsPlanned(BeliefState supposed) => Planner.Plan(supposed, cancellation).Plan is { } plan && target.IsIn(plan);
+
+    // What seems out of reach under one of two a plan may have after all, and hold before it.
+    private IReadOnlyList<SupposedFact> Fewest(params (Reading Reading, Supposition Answer)[] both)
+    {
+        foreach (var one in both)
+            if (IsPlanned(beliefs.With([one.Answer]))) return Found(one);
+        return Found(both);
     }
 
     private IReadOnlyList<SupposedFact> Found(params (Reading Reading, Supposition Answer)[] changes)

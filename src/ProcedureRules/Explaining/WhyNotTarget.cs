@@ -42,10 +42,16 @@ internal sealed class WhyNotTarget
         ? new Prohibitions(beliefs) is var prohibitions && _steps.Any(step => beliefs.Available(new Atom.Occurs(step)) > Assurance.No && prohibitions.Of(step) is null)
         : Effects().Any(source => beliefs.Available(source.Record, source.Index) > Assurance.No);
 
-    /// <summary>Whether it can be in any plan of some beliefs in which things are open: nothing gives it even possibly, or something surely forbids it.</summary>
-    public bool IsPossible(BeliefState open) => _steps.Count > 0
-        ? _steps.Any(step => open.Available(new Atom.Occurs(step)) > Assurance.No && !Forbidding([step]).Any(source => IsSureAlways(source, step, open)))
-        : IsWithinReach(open);
+    /// <summary>
+    /// Whether it can be in any plan of some beliefs in which things are open. It cannot where nothing gives it even possibly, where something surely forbids
+    /// it, or where another way is always better.
+    /// </summary>
+    public bool IsPossible(BeliefState open)
+    {
+        if (_steps.Count == 0) return IsWithinReach(open);
+        var outdone = new OutdoneWays(open);
+        return _steps.Any(step => open.Available(new Atom.Occurs(step)) > Assurance.No && !Forbidding([step]).Any(source => IsSureAlways(source, step, open)) && !outdone.Has(step));
+    }
 
     private static bool IsSureAlways(RecordEffect source, Step step, BeliefState open) => source.Record.Moments.Count == 0
         && (source.Effect.Conclusion is Conclusion.ForbidStep ? open.Given(source.Record, source.Index, step) : open.Required(source.Record, source.Index)) == Assurance.Sure;

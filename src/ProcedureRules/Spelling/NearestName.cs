@@ -3,7 +3,7 @@ namespace ProcedureRules.Spelling;
 /// <summary>Finds the name a misspelt one was likely meant to be.</summary>
 internal static class NearestName
 {
-    private const int LongestName = 64;
+    private const int LongestName = 160;
 
     /// <summary>The nearest candidate, or null if none is near enough; ties go to the first in ordinal order.</summary>
     /// <remarks>Case, hyphens, underscores and spaces do not count: whoever writes <c>oil-pan</c> means <c>oil_pan</c>.</remarks>
@@ -29,7 +29,7 @@ internal static class NearestName
         return best;
     }
 
-    private static int Allowed(int length) => length switch { < 3 => 0, < 5 => 1, < 9 => 2, _ => 3 };
+    private static int Allowed(int length) => length switch { < 3 => 0, < 5 => 1, < 9 => 2, < 32 => 3, _ => length / 8 };
 
     private static string Plain(string name) =>
         string.Concat(name.Where(c => c is not ('-' or '_' or ' ')).Select(char.ToLowerInvariant));

@@ -6,24 +6,11 @@ namespace ProcedureRules.Tests.ConsoleHost;
 /// <summary><c>test --approve</c>: which files it prints, and what it leaves alone.</summary>
 public sealed class ApproveCommandTests : IDisposable
 {
-    private const string Pack = """
-        pack: bench
-        version: 1.0.0
-        about: A tank on a bench.
-        places: [ bench ]
-        kinds: {vehicle: {}, tank: {}}
-        aspects: {tank.fill: {states: [full, empty], normal: full}}
-        operations:
-          empty_tank: {on: tank, text: "Empty the {it}", change: {fill: full -> empty}, undo: fill_tank, place: bench, time: 5 min}
-          fill_tank: {on: tank, text: "Fill the {it}", time: 5 min}
-        jobs: {rinse: {on: tank, text: "Rinse the {it}", pass: [ it.fill is empty ]}}
-        """;
-
     private readonly TemporaryFolder _folder = new();
 
     public ApproveCommandTests()
     {
-        _folder.Write("bench.yaml", Pack);
+        _folder.Write(TankBench.File, TankBench.Pack);
         Write("one", "step: empty_tank");
         Write("two", "step: fill_tank");
     }
@@ -35,7 +22,7 @@ public sealed class ApproveCommandTests : IDisposable
         Assert.Contains("2 cases of 2 scenarios, 4 expectations: all passed.", Test().Output, StringComparison.Ordinal);
         Assert.Contains("Every approved plan is as it was.", Test("--approve", "held").Output, StringComparison.Ordinal);
 
-        _folder.Write("bench.yaml", Pack.Replace("\"Empty the {it}\"", "\"Tip the {it} out\"", StringComparison.Ordinal));
+        _folder.Write(TankBench.File, TankBench.Pack.Replace("\"Empty the {it}\"", "\"Tip the {it} out\"", StringComparison.Ordinal));
         var changed = Test();
         Assert.Equal(2, changed.Exit);
         Assert.Contains("+ step empty_tank(tank): Tip the tank out", changed.Output, StringComparison.Ordinal);
@@ -55,6 +42,36 @@ public sealed class ApproveCommandTests : IDisposable
     }
 
     [Fact]
+    public void Approve_ByNames_PrintsThoseInOneRunAndLeavesTheOthersAlone()
+    {
+        _folder.Write("scenarios/rows.yaml", "scenario: Rinsing rows\nvehicle: {parts: {tank: tank}}\njobs: [ rinse ]\nexpect: [ {step: empty_tank} ]\nrows: [ {row: here}, {row: there} ]\n");
+        var run = Test("--approve", "Rinsing two", "--approve", "Rinsing rows: there");
+
+        Assert.Equal(0, run.Exit);
+        Assert.Equal(2, run.Output.Split("printed ").Length - 1);
+        Assert.False(File.Exists(Approved("one")));
+        Assert.True(File.Exists(Approved("two")));
+        Assert.Contains("== there\n", File.ReadAllText(Approved("rows")), StringComparison.Ordinal);
+        Assert.DoesNotContain("== here\n", File.ReadAllText(Approved("rows")), StringComparison.Ordinal);
+
+        Assert.Equal(0, Test("--approve", "Rinsing rows").Exit);
+        Assert.Contains("== here\n", File.ReadAllText(Approved("rows")), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("Rinsing tow", "approve:1:1: error PR0906: no case and no scenario is called 'Rinsing tow'; did you mean 'Rinsing two'?")]
+    [InlineData("hold", "approve:1:1: error PR0906: no case and no scenario is called 'hold'; did you mean 'held'?")]
+    [InlineData("something else altogether", "approve:1:1: error PR0906: no case and no scenario is called 'something else altogether'")]
+    public void Approve_OfANameThatNoCaseHas_TellsTheNearestAndPrintsNothing(string name, string told)
+    {
+        var run = Test("--approve", "Rinsing one", "--approve", name);
+
+        Assert.Equal(1, run.Exit);
+        Assert.Contains(told + "\n", run.Error, StringComparison.Ordinal);
+        Assert.False(File.Exists(Approved("one")));
+    }
+
+    [Fact]
     public void Approve_OfACaseThatFails_PrintsNothing()
     {
         Write("one", "no_step: empty_tank");
@@ -70,7 +87,7 @@ public sealed class ApproveCommandTests : IDisposable
     {
         Test("--approve", "all");
         var before = File.ReadAllText(Approved("one"));
-        _folder.Write("bench.yaml", Pack.Replace("\"Empty the {it}\"", "\"Tip the {it} out\"", StringComparison.Ordinal));
+        _folder.Write(TankBench.File, TankBench.Pack.Replace("\"Empty the {it}\"", "\"Tip the {it} out\"", StringComparison.Ordinal));
         var run = Test("--approve", "held", "--filter", "one.yaml");
 
         Assert.Equal(2, run.Exit);
@@ -112,6 +129,5 @@ public sealed class ApproveCommandTests : IDisposable
         return (run.Exit, run.Output, run.Error);
     }
 
-    private void Write(string name, string expectation) => _folder.Write(
-        Path.Combine("scenarios", $"{name}.yaml"), $"scenario: Rinsing {name}\nvehicle: {{parts: {{tank: tank}}}}\njobs: [ rinse ]\nexpect: [ {{{expectation}}} ]\n");
+    private void Write(string name, string expectation) => _folder.Write(Path.Combine("scenarios", $"{name}.yaml"), TankBench.Scenario($"Rinsing {name}", expectation));
 }

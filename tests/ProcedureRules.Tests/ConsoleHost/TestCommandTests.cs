@@ -8,25 +8,12 @@ namespace ProcedureRules.Tests.ConsoleHost;
 /// <summary><c>test</c> and <c>coverage</c>: what they print and how they end.</summary>
 public sealed class TestCommandTests : IDisposable
 {
-    private const string Pack = """
-        pack: bench
-        version: 1.0.0
-        about: A tank on a bench.
-        places: [ bench ]
-        kinds: {vehicle: {}, tank: {}}
-        aspects: {tank.fill: {states: [full, empty], normal: full}}
-        operations:
-          empty_tank: {on: tank, text: "Empty the {it}", change: {fill: full -> empty}, undo: fill_tank, place: bench, time: 5 min}
-          fill_tank: {on: tank, text: "Fill the {it}", time: 5 min}
-        jobs: {rinse: {on: tank, text: "Rinse the {it}", pass: [ it.fill is empty ]}}
-        """;
-
     private readonly TemporaryFolder _folder = new();
     private readonly string _rules;
 
     public TestCommandTests()
     {
-        _rules = Path.GetDirectoryName(_folder.Write("bench.yaml", Pack))!;
+        _rules = Path.GetDirectoryName(_folder.Write(TankBench.File, TankBench.Pack))!;
         Directory.CreateDirectory(Path.Combine(_rules, "scenarios"));
     }
 
@@ -89,7 +76,7 @@ public sealed class TestCommandTests : IDisposable
     [Fact]
     public void Coverage_BelowTheThreshold_EndsWithTwo()
     {
-        _folder.Write("bench.yaml", Pack + "\n" + """
+        _folder.Write(TankBench.File, TankBench.Pack + "\n" + """
             facts: {tank.rusty: {type: yes_no, ask: "Is the {it} rusty?"}}
             rules:
               - {rule: rust, for: {s: step}, when: [ s does fill_tank, tank.rusty is yes ], then: [ {notice: Look for leaks} ], because: Rust eats through., basis: common practice}
@@ -149,6 +136,5 @@ public sealed class TestCommandTests : IDisposable
 
     public void Dispose() => _folder.Dispose();
 
-    private void Write(string expectation) => _folder.Write(
-        Path.Combine("scenarios", "one.yaml"), $"scenario: Rinsing\nvehicle: {{parts: {{tank: tank}}}}\njobs: [ rinse ]\nexpect: [ {{{expectation}}} ]\n");
+    private void Write(string expectation) => _folder.Write(Path.Combine("scenarios", "one.yaml"), TankBench.Scenario("Rinsing", expectation));
 }

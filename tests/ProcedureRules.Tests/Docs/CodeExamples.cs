@@ -35,6 +35,7 @@ internal static class CodeExamples
         ["PR0580"] = ReadShop,
         ["PR0581"] = ReadShop,
         ["PR0582"] = ReadShop,
+        ["PR0906"] = (example, bag) => bag.AddRange(ApprovalScope.Of([example.Split('"')[1]]).Mistakes([])),
         ["PR0601"] = (example, bag) => bag.AddRange(Infer(example, bag, budget: 5).Diagnostics),
         ["PR0650"] = (example, bag) => BeliefNetwork.Build(Infer(example, bag, relations: MountsCoverEachOther), bag),
         ["PR0701"] = (example, bag) => Plan(example, bag, PlannerOptions.Default),

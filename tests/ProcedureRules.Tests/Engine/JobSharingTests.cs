@@ -29,6 +29,33 @@ public class JobSharingTests
         Assert.Null(session.Sharing(Shipped.PlanOf(session), TestContext.Current.CancellationToken));
     }
 
+    // A plan that stops takes no labour, and that was told as a saving of all of it.
+    [Fact]
+    public void Sharing_OfJobsThatStopTogether_IsNothing()
+    {
+        var session = OnePack.Open(
+            """
+            pack: van
+            version: 1.0.0
+            about: A bench on which the tank stands while the lamp is renewed.
+            places: [ bench ]
+            kinds: {vehicle: {}, tank: {}, lamp: {}}
+            aspects: {tank.unit: {states: [old, new], normal: old, mark: yes}, lamp.unit: {states: [old, new], normal: old, mark: yes}}
+            operations:
+              renew_tank: {on: tank, text: "Renew the {it}", change: {unit: old -> new}, place: bench, time: 5 min}
+              renew_lamp: {on: lamp, text: "Renew the {it}", change: {unit: old -> new}, place: bench, time: 5 min}
+            jobs:
+              replace_tank: {on: tank, text: "Replace the {it}", ends: [ it.unit is new ]}
+              replace_lamp: {on: lamp, text: "Replace the {it}", ends: [ it.unit is new ]}
+            rules:
+              - {rule: one bench, for: {t: step, l: step}, when: [ t does renew_tank, l does renew_lamp ], then: [ {forbid: l} ], because: There is one bench., basis: none}
+            """,
+            "tank: tank, lamp: lamp", "replace_tank, replace_lamp");
+        var plan = Shipped.PlanOf(session);
+        Assert.True(plan.IsStopped);
+        Assert.Null(session.Sharing(plan, TestContext.Current.CancellationToken));
+    }
+
     [Fact]
     public void Report_OfSeveralJobs_TellsWhatTheySave()
     {

@@ -6,7 +6,7 @@ using ProcedureRules.Tests.Planning;
 
 namespace ProcedureRules.Tests.Explaining;
 
-/// <summary>Random worlds in which whatever is done hangs on one to three facts, of which some are stated.</summary>
+/// <summary>Random worlds in which whatever is done hangs on one to three facts, of which some are stated; some of it can also be done in a slower way.</summary>
 internal static class ConditionalShop
 {
     private static readonly string[] Kinds = ["apron", "bracket", "cover", "duct", "engine"];
@@ -28,6 +28,7 @@ internal static class ConditionalShop
         foreach (var kind in Kinds)
         {
             shop.Pair($"remove_{kind}", $"fit_{kind}", kind, "place: fitted -> off");
+            if (dice.Throw(3) == 0) shop.Pair($"pry_{kind}", $"knock_{kind}", kind, "place: fitted -> off", minutes: 20);
             shop.Operation($"renew_{kind}", kind, "unit: old -> new", phase: ProcedureRules.Packs.Phase.Work);
             shop.Needs($"renew_{kind}", $"{kind}.place", "off");
         }

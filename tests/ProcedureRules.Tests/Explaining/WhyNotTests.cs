@@ -85,6 +85,46 @@ public class WhyNotTests
         Assert.Equal(0, answer.Tried);
     }
 
+    // Whatever is known, the rod does as well and takes less: unless something may forbid it, or it brings work of its own.
+    [Theory]
+    [InlineData("", ChangeSearch.Impossible, "")]
+    [InlineData("- {rule: soft floor, for: {s: step}, when: [ s does prop_on_rod ], then: [ {warning: It slips.} ], because: It slips., basis: none}", ChangeSearch.Impossible, "")]
+    [InlineData("- {rule: bent, for: {p: panel, s: step}, when: [ s does prop_on_rod, s on p, p.rusty is yes ], then: [ {forbid: s} ], because: It tears out., basis: none}", ChangeSearch.Found, "door.rusty")]
+    [InlineData("- {rule: cover, for: {p: panel, s: step}, when: [ s does prop_on_rod, s on p, p.rusty is yes ], then: [ {need: p.seat is bare} ], because: It is in the way., basis: none}", ChangeSearch.NoneOfTwo, "")]
+    public void Change_ToAWayThatAnotherAlwaysOutdoes_IsProvenNotSearched(string rule, ChangeSearch search, string fact)
+    {
+        var session = OnePack.Open(
+            $$$"""
+            pack: panels
+            version: 1.0.0
+            about: A panel that is propped in one way or another.
+            places: [ bay ]
+            kinds: {vehicle: {}, panel: {}}
+            aspects:
+              panel.prop: {states: [bare, propped], normal: bare}
+              panel.seat: {states: [covered, bare], normal: covered}
+            facts: {panel.rusty: {type: yes_no, ask: "Is the {it} rusty?"}}
+            operations:
+              prop_on_rod: {on: panel, text: "Prop the {it} on a rod", change: {prop: bare -> propped}, undo: take_rod, place: bay, time: 2..4 min}
+              take_rod: {on: panel, text: "Take the rod away", time: 1 min}
+              prop_on_stand: {on: panel, text: "Prop the {it} on a stand", change: {prop: bare -> propped}, undo: take_stand, place: bay, time: 3..6 min}
+              take_stand: {on: panel, text: "Take the stand away", time: 1 min}
+              bare_seat: {on: panel, text: "Bare the seat of the {it}", change: {seat: covered -> bare}, undo: cover_seat, place: bay, time: 10 min}
+              cover_seat: {on: panel, text: "Cover the seat of the {it}", time: 10 min}
+            jobs: {look: {on: panel, text: "Look behind the {it}", pass: [ it.prop is propped ]}}
+            rules:
+              - {rule: rust, for: {p: panel, s: step}, when: [ s does prop_on_stand, s on p, p.rusty is yes ], then: [ {caution: It tears.} ], because: It is rusty., basis: none}
+              {{{rule}}}
+            """,
+            "door: panel", "look", "door.rusty=no");
+        foreach (var item in search == ChangeSearch.Impossible ? new[] { "prop_on_stand(door)", "take_stand" } : ["prop_on_stand(door)"])
+        {
+            var answer = Assert.IsType<WhyNotAnswer>(WhyNot.Of(Shipped.PlanOf(session), session.Beliefs, item, TestContext.Current.CancellationToken));
+            Assert.Equal((search, search != ChangeSearch.Impossible), (answer.Search, answer.Tried > 0));
+            Assert.Equal(fact, string.Join(' ', answer.Change.Select(change => change.Id)));
+        }
+    }
+
     private static WhyNotAnswer Ask(string order, string item, params string[] statements)
     {
         var session = Shipped.Open(order, statements);

@@ -31,6 +31,12 @@ public class NearestNameTests
     }
 
     [Fact]
+    public void Find_OfAWholeTitle_AllowsMoreMistakes() =>
+        Assert.Equal(
+            "Both mounts are renewed, and one holds while the other is changed: on stands",
+            NearestName.Find("Both mounts are renwed and one holds, while other is changed: on stands", ["Both mounts are renewed, and one holds while the other is changed: on stands", "Both mounts are renewed"]));
+
+    [Fact]
     public void Find_NameItself_IsNoSuggestion() => Assert.Null(NearestName.Find("when", ["when"]));
 
     [Fact]

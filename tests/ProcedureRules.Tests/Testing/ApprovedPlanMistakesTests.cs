@@ -30,6 +30,16 @@ public class ApprovedPlanMistakesTests
         Assert.Equal(mistake, Assert.Single(set.Diagnostics).ToLine());
     }
 
+    [Fact]
+    public void Scope_OfANameThatNoCaseHas_IsAnError()
+    {
+        var cases = ScenarioSet.Read(TinyPack.Engine, [TinyPack.Scenario(Narrow, Wide)]).Cases;
+        var mistakes = ApprovalScope.Of([cases[0].Name, cases[0].Scenario, "held", $"{cases[0].Scenario}: norrow"]).Mistakes(cases);
+
+        Assert.Equal(
+            $"approve:1:1: error PR0906: no case and no scenario is called '{cases[0].Scenario}: norrow'; did you mean '{cases[0].Name}'?", Assert.Single(mistakes).ToLine());
+    }
+
     private static string Print(params string[] rows) =>
         ApprovedFile.Write("pan.yaml", ApprovedRun.Of(ScenarioSet.Read(TinyPack.Engine, [TinyPack.Scenario(rows)]).Cases, _ => true, TestContext.Current.CancellationToken).SelectMany(run => run.Plans));
 }

@@ -1,0 +1,74 @@
+using ProcedureRules.Facts;
+using ProcedureRules.Plans;
+using ProcedureRules.Quantities;
+using ProcedureRules.Testing.Laws;
+using Xunit;
+
+namespace ProcedureRules.Tests.Engine;
+
+/// <summary>Two shipped jobs on a shipped vehicle are never dearer together than one after the other: for every work order a few of the jobs that fit its vehicle.</summary>
+public sealed class ShippedMergeTests
+{
+    private const int OfEach = 2;
+    private const double Rounding = 1;
+    private const double HalfAMinute = 30;
+
+    // Jobs that are dearer together with the one of the order, by why. Whoever mends a kind takes it out.
+    private static readonly Dictionary<string, string> Unmended = new()
+    {
+        ["clutch-plate"] = Gauges,
+        ["heater-core"] = Gauges,
+        ["charge-not-known"] = Gauges,
+        ["convert"] = Gauges,
+        ["convert-trials"] = Gauges,
+        ["recharge"] = Gauges,
+        ["clutch"] = PanCarries,
+        ["engine-mount-board"] = PanCarries,
+        ["front-crank-seal"] = $"{PanCarries} {Mounts}",
+    };
+
+    // The search for an order takes the gauges (or the battery cable) off for the other job and puts them on again for the last proof, where that job first would do.
+    private const string Gauges = "refit_clutch_plate convert_refrigerant recharge replace_circuit_part replace_compressor diagnose_poor_cooling";
+
+    // A pan that is replaced cannot carry the engine at any time of the plan: there is no way left to hold it.
+    private const string PanCarries = "replace_oil_pan reseal_oil_pan";
+
+    // The search for an order finds none, though one job after the other is one.
+    private const string Mounts = "replace_engine_mount";
+
+    public static TheoryData<string> Orders => [.. Shipped.Orders];
+
+    [Theory]
+    [MemberData(nameof(Orders))]
+    public void Plan_OfTwoShippedJobs_IsValidAndTakesNoMoreLabourThanEachByItself(string order)
+    {
+        if (JobPairs.Of(order) is not { } pairs) return;
+        var unmended = Unmended.GetValueOrDefault(order, "").Split(' ');
+        var others = pairs.Others.Where(other => !unmended.Contains(other.Job.Name)).ToList();
+        // Another place in the list for each order, so that all orders together meet most jobs.
+        var start = 7 * Shipped.Orders.TakeWhile(name => name != order).Count();
+        foreach (var i in Enumerable.Range(0, OfEach)) Compare(pairs, others[(start + (i * others.Count / OfEach)) % others.Count]);
+    }
+
+    private static void Compare(JobPairs pairs, JobRequest other)
+    {
+        var alone = new[] { pairs.Alone(pairs.Own), pairs.Alone(other) };
+        if (alone.Any(plan => plan.IsStopped)) return;
+        var session = pairs.Open(pairs.Own, other);
+        var both = Shipped.PlanOf(session);
+        Assert.False(both.IsStopped, $"{other}: {string.Join("; ", both.Stops.Select(stop => stop.Text))}");
+        Assert.Empty(PackLaws.Broken(Shipped.Engine, both));
+
+        var apart = Sum(alone.Select(plan => plan.Labour));
+        var most = apart + Sum(alone.Select(plan => JobPairs.LeftToFindOut(plan, both)));
+        Assert.True(both.Labour.Low <= most.Low + Rounding && both.Labour.High <= most.High + Rounding, $"{other}: {both.Labour} together, {most} apart");
+
+        if (session.Sharing(both, TestContext.Current.CancellationToken) is not { } sharing) return;
+        Assert.Equal((both.Labour, apart), (sharing.Together, sharing.Apart));
+        Assert.Equal(Math.Max(0, Middle(apart) - Middle(both.Labour)), sharing.Saving.Low, HalfAMinute + Rounding);
+    }
+
+    private static Quantity Sum(IEnumerable<Quantity> labours) => labours.Aggregate(Quantity.Point(0, Dimension.Duration), (sum, labour) => sum + labour);
+
+    private static double Middle(Quantity labour) => (labour.Low + labour.High) / 2;
+}
