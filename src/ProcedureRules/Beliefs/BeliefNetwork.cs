@@ -100,6 +100,7 @@ public sealed class BeliefNetwork
         Supposition.Observed observed => Graph.Nodes.Of(observed.Key) >= 0,
         Supposition.PartExists exists => exists.Truth == Truth.No || WasPossible(new Atom.Exists(exists.Part)),
         Supposition.RelationHolds holds => holds.Truth == Truth.No || WasPossible(new Atom.Related(holds.Relation, holds.A, holds.B)),
+        Supposition.JobAsked asked => Graph.Nodes.Of(new Atom.Asked(asked.Request)) >= 0,
         Supposition.Takes takes => OptionsOf(takes.Choice).Count > 0,
         _ => false,
     };

@@ -38,6 +38,7 @@ internal sealed class Inputs(BeliefNetwork network, Labels labels)
         Supposition.PartExists exists => Put(new Atom.Exists(exists.Part), AtomInput.Of(exists.Truth, exists.Source)),
         Supposition.RelationHolds holds =>
             Put(new Atom.Related(holds.Relation, holds.A, holds.B), AtomInput.Of(holds.Truth, holds.Source)),
+        Supposition.JobAsked asked => Put(new Atom.Asked(asked.Request), AtomInput.Of(asked.Truth, Source.Stated)),
         Supposition.Takes takes => Take(takes),
         _ => [],
     };

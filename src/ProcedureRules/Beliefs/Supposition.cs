@@ -19,6 +19,9 @@ public abstract record Supposition
     /// <summary>The statements on a relation come to this.</summary>
     public sealed record RelationHolds(Relation Relation, Part A, Part B, Truth Truth, Source Source = Source.Measured) : Supposition;
 
+    /// <summary>A job is asked for, or is not.</summary>
+    public sealed record JobAsked(JobRequest Request, Truth Truth) : Supposition;
+
     /// <summary>An option of a choice is taken (null: the choice is open again).</summary>
     public sealed record Takes(ChoiceKey Choice, int? Option) : Supposition;
 }

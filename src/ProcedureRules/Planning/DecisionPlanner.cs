@@ -4,6 +4,7 @@ using ProcedureRules.Choosing;
 using ProcedureRules.Diagnostics;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
+using ProcedureRules.Logic;
 using ProcedureRules.Ordering;
 using ProcedureRules.Plans;
 using ProcedureRules.Validating;
@@ -54,15 +55,16 @@ internal sealed class DecisionPlanner(ChoiceBook book, PlannerOptions options, F
         // Each further set of choices is searched less long: what has no order in one mostly has none in the next.
         var moments = isLast ? options.MostMoments / (1 + failures.Diagnostics.Count) : Math.Min(options.MostMoments, options.MostMomentsWithChecks * world.Works.Count);
         var sequencer = new Sequencer(world, moments, options.MostRepeats, cancellation);
-        if (sequencer.Find() is not { } end)
+        var end = sequencer.Find();
+        IReadOnlyList<Moment> oneByOne = [.. OneByOne(decision.Beliefs, checks, sequencer.Motion, moments)];
+        if (end is null && oneByOne.Count == 0)
         {
             if (isLast) failures.HasNoOrder(decision, PlanFailure.NoOrder(world, sequencer));
             return (null, sequencer.Furthest);
         }
         IReadOnlyList<Violation> violations = [];
-        foreach (var order in new[] { new Shortening(sequencer.Motion).Of(end), end }.Distinct())
+        foreach (var draft in Drafts(decision, questioner, sequencer.Motion, end, oneByOne))
         {
-            var draft = new Drafter(decision, book, questioner, options).Draft(world, order);
             (var plan, violations) = PlanValidator.Validate(draft);
             for (var held = draft; plan is null && PlanningAgain.HoldAt(held, violations) is { } next; held = next)
                 (plan, violations) = PlanValidator.Validate(next);
@@ -71,6 +73,35 @@ internal sealed class DecisionPlanner(ChoiceBook book, PlannerOptions options, F
 
         if (isLast) failures.Reject(Messages.PlanRejected(violations.Select(violation => violation.ToString())));
         return (null, null);
+    }
+
+    // The order found, shortened; where that fails its check, as it was. Of several jobs what takes less comes first: together as found, or one by one.
+    private IEnumerable<PlanDraft> Drafts(Decision decision, Questioner questioner, Motion motion, Moment? end, IReadOnlyList<Moment> oneByOne)
+    {
+        var shortening = new Shortening(motion);
+        var drafter = new Drafter(decision, book, questioner, options);
+        IEnumerable<Moment> found = end is null ? [] : [shortening.Of(end), end];
+        var drafts = found.Distinct().Select(order => drafter.Draft(motion.World, order));
+        return oneByOne.Count == 0 ? drafts : drafts.Concat(oneByOne.Select(order => drafter.Draft(motion.World, shortening.Of(order)))).OrderBy(draft => draft.Labour.Midpoint);
+    }
+
+    // Several jobs one after the other, each as it has an order by itself: as asked for, and the other way round. So they never take longer together
+    // than apart, and have an order where each has one that the others bear.
+    private IEnumerable<Moment> OneByOne(BeliefState beliefs, IReadOnlyList<CheckStep> checks, Motion motion, int moments)
+    {
+        var jobs = beliefs.Network.Result.Situation.Jobs;
+        if (jobs.Count < 2) yield break;
+        var orders = new List<IReadOnlyList<Step>>();
+        foreach (var job in jobs)
+        {
+            var alone = beliefs.With([.. jobs.Where(other => other != job).Select(other => new Supposition.JobAsked(other, Truth.No))]);
+            var due = Checks(alone, new Questioner(alone, book)).Where(check => checks.Any(asked => asked.Step.Equals(check.Step))).ToList();
+            if (new Sequencer(Requirements.Under(alone, due), moments, options.MostRepeats, cancellation).Find() is not { } end) yield break;
+            orders.Add([.. end.Steps().Select(work => work.Step)]);
+        }
+
+        if (JobByJob.Of(motion, orders) is { } first) yield return first;
+        if (JobByJob.Of(motion, orders.AsEnumerable().Reverse()) is { } second) yield return second;
     }
 
     // Facts that take work to find out are found out before what they decide on.
