@@ -139,8 +139,8 @@ public class RaisingTests
     }
 
     [Theory]
-    [InlineData("engine.boss_is=cracked", "jack_under_bellhousing(engine)")]
-    [InlineData("engine.bellhousing_is=thin", "jack_under_boss(engine)")]
+    [InlineData("engine.boss_state=cracked", "jack_under_bellhousing(engine)")]
+    [InlineData("engine.bellhousing_state=thin", "jack_under_boss(engine)")]
     public void Jack_UnderAWeakPoint_IsSetUnderAnother(string statement, string step)
     {
         var plan = Shipped.Plan(Order, statement);
