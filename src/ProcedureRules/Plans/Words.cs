@@ -23,9 +23,10 @@ internal static partial class Words
     /// <summary>A name as words.</summary>
     public static string Name(string name) => name.Replace('_', ' ');
 
-    /// <summary>A state in words: <c>engine height raised</c>.</summary>
-    public static string State(GroundState state) =>
-        $"{state.Part.Text} {Name(state.Aspect.Name)} {States(state.Aspect, state.States)}";
+    /// <summary>A state in words: <c>engine height raised</c>, and <c>flywheel faced</c> where the aspect has its name from the state.</summary>
+    public static string State(GroundState state) => state.Aspect.States.Contains(state.Aspect.Name)
+        ? $"{state.Part.Text} {States(state.Aspect, state.States)}"
+        : $"{state.Part.Text} {Name(state.Aspect.Name)} {States(state.Aspect, state.States)}";
 
     private static string States(Aspect aspect, StateSet states) => string.Join(" or ", states.States().Select(i => Name(aspect.States[i])));
 
