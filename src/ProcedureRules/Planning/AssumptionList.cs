@@ -3,7 +3,6 @@ using ProcedureRules.Choosing;
 using ProcedureRules.Facts;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
-using ProcedureRules.Logic;
 using ProcedureRules.Ordering;
 using ProcedureRules.Plans;
 
@@ -13,7 +12,6 @@ namespace ProcedureRules.Planning;
 internal sealed class AssumptionList
 {
     private readonly BeliefState _beliefs;
-    private readonly Situation _situation;
     private readonly HashSet<FactKey> _observed;
     private readonly Dictionary<FactKey, Wording> _wordings = [];
     private readonly ItemList _items = new();
@@ -21,8 +19,7 @@ internal sealed class AssumptionList
     private AssumptionList(BeliefState beliefs)
     {
         _beliefs = beliefs;
-        _situation = beliefs.Network.Result.Situation;
-        _observed = [.. _situation.Observations.Select(observation => observation.Fact)];
+        _observed = [.. beliefs.Network.Result.Situation.Observations.Select(observation => observation.Fact)];
     }
 
     public static IReadOnlyList<PlanItem> Of(BeliefState beliefs, IReadOnlyList<Occurrence> occurrences)
@@ -32,7 +29,7 @@ internal sealed class AssumptionList
         foreach (var occurrence in occurrences)
         {
             var step = occurrence.Work.Step;
-            var seen = new HashSet<object>();
+            var seen = new Seen([], []);
             list.Walk(new Atom.Occurs(step), occurrence.Id, seen);
             foreach (var (source, _) in beliefs.SaidOf(step))
                 if (together.Has(source.Record)) list.Read(source.Record, occurrence.Id, seen);
@@ -40,16 +37,16 @@ internal sealed class AssumptionList
         return list._items.ToItems();
     }
 
-    private void Walk(Atom atom, string step, HashSet<object> seen)
+    private void Walk(Atom atom, string step, Seen seen)
     {
-        if (!seen.Add(atom)) return;
-        if (atom is Atom.Related related && IsAssumed(related))
+        if (!seen.Atoms.Add(atom)) return;
+        if (atom is Atom.Related related && _beliefs.SourceOf(related) == Source.Assumed)
             _items.Add(new Wording(Words.Relation(related.Relation, related.A, related.B)), step, false, null);
         foreach (var support in _beliefs.Network.RecordsSupporting(atom))
             if (_beliefs.Available(support.Record, support.Index) > Assurance.No) Read(support.Record, step, seen);
     }
 
-    private void Read(Record record, string step, HashSet<object> seen)
+    private void Read(Record record, string step, Seen seen)
     {
         foreach (var reading in _beliefs.Network.ReadingsOf(record))
         {
@@ -77,16 +74,12 @@ internal sealed class AssumptionList
         return wording;
     }
 
-    private void ReadSetters(FactKey key, string step, HashSet<object> seen)
+    private void ReadSetters(FactKey key, string step, Seen seen)
     {
-        if (!seen.Add(key)) return;
+        if (!seen.Facts.Add(key)) return;
         foreach (var setter in _beliefs.SettersOf(key)) Read(setter, step, seen);
     }
 
-    private bool IsAssumed(Atom.Related related)
-    {
-        var statements = _situation.Relations.Where(statement => ReferenceEquals(statement.Relation, related.Relation)
-            && ReferenceEquals(statement.A, related.A) && ReferenceEquals(statement.B, related.B) && statement.Holds != Truth.Unknown).ToList();
-        return statements.Count > 0 && statements.Max(statement => statement.Source) == Source.Assumed;
-    }
+    /// <summary>What has been looked at for one step.</summary>
+    private readonly record struct Seen(HashSet<Atom> Atoms, HashSet<FactKey> Facts);
 }
