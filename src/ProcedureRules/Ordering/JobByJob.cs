@@ -1,39 +1,34 @@
 using ProcedureRules.Language;
+using ProcedureRules.Packs;
 
 namespace ProcedureRules.Ordering;
 
-/// <summary>Several jobs in one world, one after the other: each in an order that it has by itself, and the next one as far as one waits for it.</summary>
+/// <summary>
+/// Several jobs in one world, one after the other: each in an order that it has by itself, and the next one as far as one waits for it. What
+/// several of them prove is proved behind the last, since a proof before the work proves nothing of it.
+/// </summary>
 internal static class JobByJob
 {
     /// <summary>The end of it; null where the jobs stand in each other's way.</summary>
     /// <param name="motion">The laws of the world with all jobs in it.</param>
     /// <param name="jobs">The steps of each job, in order.</param>
-    public static Moment? Of(Motion motion, IEnumerable<IReadOnlyList<Step>> jobs)
+    public static Moment? Of(Motion motion, IReadOnlyList<IReadOnlyList<Step>> jobs)
     {
-        var left = new List<Queue<Work>>();
-        foreach (var job in jobs)
-        {
-            var works = new Queue<Work>();
-            foreach (var step in job)
-            {
-                if (!motion.World.ByStep.TryGetValue(step, out var work)) return null;
-                works.Enqueue(work);
-            }
-
-            left.Add(works);
-        }
-
+        var left = jobs.Select((job, i) => new Queue<Step>(job.Where(step => step.Operation.Phase != Phase.Prove || !jobs.Skip(i + 1).Any(later => later.Contains(step))))).ToList();
+        if (left.Exists(job => job.Any(step => !motion.World.ByStep.ContainsKey(step)))) return null;
         var moment = Moment.Start(motion.World);
         for (left.RemoveAll(IsDone); left.Count > 0; left.RemoveAll(IsDone))
         {
-            if (left.Find(job => motion.Can(moment, job.Peek())) is { } next) moment = moment.After(motion.World, next.Dequeue());
+            if (left.Find(job => motion.Can(moment, Next(job))) is { } next) moment = moment.After(motion.World, motion.World.ByStep[next.Dequeue()]);
             // What another job has done for good is not done again.
-            else if (left.Find(job => moment.Times(job.Peek()) > 0) is { } served) served.Dequeue();
+            else if (left.Find(job => moment.Times(Next(job)) > 0 && Next(job).Phase != Phase.Prove) is { } served) served.Dequeue();
             else return null;
         }
 
         return motion.IsEnd(moment) ? moment : null;
 
-        static bool IsDone(Queue<Work> job) => job.Count == 0;
+        Work Next(Queue<Step> job) => motion.World.ByStep[job.Peek()];
+
+        static bool IsDone(Queue<Step> job) => job.Count == 0;
     }
 }

@@ -101,7 +101,7 @@ internal sealed class DecisionPlanner(ChoiceBook book, PlannerOptions options, F
         }
 
         if (JobByJob.Of(motion, orders) is { } first) yield return first;
-        if (JobByJob.Of(motion, orders.AsEnumerable().Reverse()) is { } second) yield return second;
+        if (JobByJob.Of(motion, [.. orders.AsEnumerable().Reverse()]) is { } second) yield return second;
     }
 
     // Facts that take work to find out are found out before what they decide on.

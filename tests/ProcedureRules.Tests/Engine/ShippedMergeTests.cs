@@ -1,4 +1,5 @@
 using ProcedureRules.Facts;
+using ProcedureRules.Packs;
 using ProcedureRules.Plans;
 using ProcedureRules.Quantities;
 using ProcedureRules.Testing.Laws;
@@ -49,6 +50,7 @@ public sealed class ShippedMergeTests
         var both = Shipped.PlanOf(session);
         Assert.False(both.IsStopped, $"{other}: {string.Join("; ", both.Stops.Select(stop => stop.Text))}");
         Assert.Empty(PackLaws.Broken(Shipped.Engine, both));
+        foreach (var plan in alone) Assert.Empty(ProvedTooEarly(plan, both));
 
         var apart = Sum(alone.Select(plan => plan.Labour));
         var most = apart + Sum(alone.Select(plan => JobPairs.LeftToFindOut(plan, both)));
@@ -57,6 +59,18 @@ public sealed class ShippedMergeTests
         if (session.Sharing(both, TestContext.Current.CancellationToken) is not { } sharing) return;
         Assert.Equal((both.Labour, apart), (sharing.Together, sharing.Apart));
         Assert.Equal(Math.Max(0, Middle(apart) - Middle(both.Labour)), sharing.Saving.Low, HalfAMinute + Rounding);
+    }
+
+    // What a job by itself proves behind its work is proved behind it with the other job, too: a proof before the work proves nothing.
+    private static IEnumerable<string> ProvedTooEarly(Plan alone, Plan both)
+    {
+        var last = both.Steps.GroupBy(step => step.Step).ToDictionary(times => times.Key, times => times.Last().Number);
+        return from proof in alone.Steps
+               where proof.Phase == Phase.Prove
+               from work in alone.Steps
+               where work.Phase == Phase.Work && work.Number < proof.Number
+               where last.TryGetValue(proof.Step, out var proved) && last.TryGetValue(work.Step, out var done) && proved < done
+               select $"{proof.Id} before {work.Id}";
     }
 
     private static Quantity Sum(IEnumerable<Quantity> labours) => labours.Aggregate(Quantity.Point(0, Dimension.Duration), (sum, labour) => sum + labour);
