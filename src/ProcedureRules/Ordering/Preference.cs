@@ -21,45 +21,39 @@ internal sealed class Preference(Motion motion)
         var works = motion.World.Works;
         var there = works.Where(work => !work.IsWayBack && IsStillDue(moment, work)).ToList();
         var (ready, stuck) = (new List<(Work Work, int Harm)>(), new List<Work>());
-        var toCome = Set(there);
-        foreach (var work in there.OrderBy(work => ThereKey(moment, work)))
-        {
-            if (!motion.Can(moment, work))
-            {
-                stuck.Add(work);
-                continue;
-            }
-            var harm = Harm(moment, work, toCome);
-            ready.Add((work, harm));
-            if (harm == 0) yield return work;
-        }
+        foreach (var work in Harmless(moment, there.OrderBy(work => ThereKey(moment, work)), Set(there), ready, stuck)) yield return work;
 
         var back = works.Where(work => work.IsWayBack && IsStillDue(moment, work))
             .Concat(moment.Owed().Select(debt => debt.Work.UndoneBy!)).Distinct().ToList();
-        toCome = Set(there.Concat(back).Concat(there.Where(work => work.IsReturned).Select(work => work.UndoneBy!)));
+        var toCome = Set(there.Concat(back).Concat(there.Where(work => work.IsReturned).Select(work => work.UndoneBy!)));
         var helpers = Helpers(moment, stuck);
         foreach (var work in helpers)
             if (Harm(moment, work, toCome) == 0) yield return work;
 
         var since = Since(moment);
         var (returning, waiting) = (new List<(Work Work, int Harm)>(), new List<Work>());
-        foreach (var work in back.OrderBy(work => BackKey(moment, work, since)))
-        {
-            if (!motion.Can(moment, work))
-            {
-                waiting.Add(work);
-                continue;
-            }
-            var harm = Harm(moment, work, toCome);
-            returning.Add((work, harm));
-            if (harm == 0) yield return work;
-        }
-
+        foreach (var work in Harmless(moment, back.OrderBy(work => BackKey(moment, work, since)), toCome, returning, waiting)) yield return work;
         foreach (var (work, _) in ready.OrderBy(entry => entry.Harm)) yield return work;
         foreach (var work in helpers) yield return work;
         if (there.Count == 0)
             foreach (var work in back.Count == 0 ? EndHelpers(moment) : Helpers(moment, waiting)) yield return work;
         foreach (var (work, _) in returning.OrderBy(entry => entry.Harm)) yield return work;
+    }
+
+    // Those that can be done and take nothing from what is to come, judged as far as they are asked for; all that were judged are written down.
+    private IEnumerable<Work> Harmless(Moment moment, IEnumerable<Work> inTurn, bool[] toCome, List<(Work Work, int Harm)> can, List<Work> cannot)
+    {
+        foreach (var work in inTurn)
+        {
+            if (!motion.Can(moment, work))
+            {
+                cannot.Add(work);
+                continue;
+            }
+            var harm = Harm(moment, work, toCome);
+            can.Add((work, harm));
+            if (harm == 0) yield return work;
+        }
     }
 
     private static bool IsStillDue(Moment moment, Work work) => work.IsDue && moment.Times(work) == 0;
