@@ -4,9 +4,13 @@ namespace ProcedureRules.Spelling;
 internal static class NearestName
 {
     private const int LongestName = 160;
+    private const int ShortestWord = 4;
 
     /// <summary>The nearest candidate, or null if none is near enough; ties go to the first in ordinal order.</summary>
-    /// <remarks>Case, hyphens, underscores and spaces do not count: whoever writes <c>oil-pan</c> means <c>oil_pan</c>.</remarks>
+    /// <remarks>
+    /// Case, hyphens, underscores and spaces do not count: whoever writes <c>oil-pan</c> means <c>oil_pan</c>. Where no slip of the pen explains a
+    /// name, a word too many or too few may: <c>belt</c> for <c>drive_belt</c>.
+    /// </remarks>
     public static string? Find(string wrong, IEnumerable<string> candidates)
     {
         if (wrong.Length > LongestName)
@@ -26,7 +30,26 @@ internal static class NearestName
                 (best, bestDistance) = (candidate, distance);
         }
 
-        return best;
+        return best ?? OfTheSameWords(wrong, candidates);
+    }
+
+    // Of those with the same last word first: a drive belt is a belt, a belt cover is a cover.
+    private static string? OfTheSameWords(string wrong, IEnumerable<string> candidates)
+    {
+        var words = Words(wrong);
+        return (from candidate in candidates.Order(StringComparer.Ordinal)
+                where candidate != wrong && candidate.Length <= LongestName
+                let others = Words(candidate)
+                where words.Length > 0 && others.Length > 0 && (words.All(others.Contains) || others.All(words.Contains))
+                orderby words[^1] == others[^1] ? 0 : 1, Math.Abs(others.Length - words.Length)
+                select candidate).FirstOrDefault();
+    }
+
+    // Short words tell nothing, or the opposite: whoever writes "today" does not mean "not_today".
+    private static string[] Words(string name)
+    {
+        var words = name.ToLowerInvariant().Split(['-', '_', ' '], StringSplitOptions.RemoveEmptyEntries);
+        return Array.Exists(words, word => word.Length < ShortestWord) ? [] : words;
     }
 
     private static int Allowed(int length) => length switch { < 3 => 0, < 5 => 1, < 9 => 2, < 32 => 3, _ => length / 8 };

@@ -36,6 +36,15 @@ public class NearestNameTests
             "Both mounts are renewed, and one holds while the other is changed: on stands",
             NearestName.Find("Both mounts are renwed and one holds, while other is changed: on stands", ["Both mounts are renewed, and one holds while the other is changed: on stands", "Both mounts are renewed"]));
 
+    [Theory]
+    [InlineData("belt", "drive_belt")]
+    [InlineData("cooling_system", "cooling")]
+    [InlineData("pump_shaft_seal", "shaft_seal")]
+    [InlineData("oil_cooler", null)]
+    [InlineData("today", null)]
+    public void Find_AWordTooManyOrTooFew_NamesTheOneWithTheRest(string wrong, string? expected) =>
+        Assert.Equal(expected, NearestName.Find(wrong, ["timing_belt", "drive_belt", "belt_cover", "cooling", "shaft_seal", "oil_pan", "not_today"]));
+
     [Fact]
     public void Find_NameItself_IsNoSuggestion() => Assert.Null(NearestName.Find("when", ["when"]));
 
