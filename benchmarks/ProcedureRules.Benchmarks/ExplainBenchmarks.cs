@@ -40,7 +40,7 @@ public class ExplainBenchmarks
 
     /// <summary>The best set of choices.</summary>
     [Benchmark]
-    public object Choose() => new Chooser(new ChoiceBook(_session.Beliefs.Network), PlannerOptions.Default, CancellationToken.None).From(_session.Beliefs).First();
+    public object Choose() => new Chooser(ChoiceBook.Of(_session.Beliefs.Network), PlannerOptions.Default, CancellationToken.None).From(_session.Beliefs).First();
 
     /// <summary>The plan, validated.</summary>
     [Benchmark(Baseline = true)]

@@ -1,21 +1,18 @@
+using System.Collections.Concurrent;
 using ProcedureRules.Inference;
 
 namespace ProcedureRules.Beliefs;
 
 /// <summary>
 /// Which nodes the inputs of a network reach: what lies outside the reach of everything that is still open has the label it will have in the
-/// end, sure or not.
+/// end, sure or not. Safe on many threads.
 /// </summary>
 internal sealed class Reach(BeliefNetwork network)
 {
-    private readonly Dictionary<ChoiceKey, ulong[]> _ofChoice = [];
+    private readonly ConcurrentDictionary<ChoiceKey, ulong[]> _ofChoice = [];
 
     /// <summary>The nodes that a choice reaches.</summary>
-    public ulong[] Of(ChoiceKey choice)
-    {
-        if (!_ofChoice.TryGetValue(choice, out var reached)) _ofChoice[choice] = reached = From(network.OptionsOf(choice));
-        return reached;
-    }
+    public ulong[] Of(ChoiceKey choice) => _ofChoice.GetOrAdd(choice, key => From(network.OptionsOf(key)));
 
     /// <summary>The nodes that some nodes reach, themselves among them.</summary>
     public ulong[] From(IEnumerable<int> nodes)

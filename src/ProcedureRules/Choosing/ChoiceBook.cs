@@ -1,15 +1,20 @@
+using System.Runtime.CompilerServices;
 using ProcedureRules.Beliefs;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
 
 namespace ProcedureRules.Choosing;
 
-/// <summary>The choices of a network with their ways, in an order of their own, so that the order of the records does not matter.</summary>
+/// <summary>
+/// The choices of a network with their ways, in an order of their own, so that the order of the records does not matter. Made once for a
+/// network, which every hypothesis is planned on anew; safe on many threads.
+/// </summary>
 internal sealed class ChoiceBook
 {
+    private static readonly ConditionalWeakTable<BeliefNetwork, ChoiceBook> Books = [];
     private readonly Dictionary<ChoiceKey, IReadOnlyList<ChoiceOption>> _options = [];
 
-    public ChoiceBook(BeliefNetwork network)
+    private ChoiceBook(BeliefNetwork network)
     {
         var records = new Dictionary<(ChoiceKey, int), List<Record>>();
         foreach (var record in network.Records)
@@ -31,6 +36,9 @@ internal sealed class ChoiceBook
                 new ChoiceOption(i, written?[i].Rank ?? 0, records.GetValueOrDefault((key, i)) ?? [], written?[i], ReadsOf(network, written?[i], key)))];
         }
     }
+
+    /// <summary>The book of a network.</summary>
+    public static ChoiceBook Of(BeliefNetwork network) => Books.GetValue(network, static network => new ChoiceBook(network));
 
     /// <summary>The choices.</summary>
     public IReadOnlyList<ChoiceKey> Keys { get; }

@@ -21,7 +21,7 @@ internal static class ChoiceReader
     /// <summary>The ways taken; none after a complaint. A choice that comes up for several reasons is made alike wherever it has the way.</summary>
     public static IReadOnlyList<Supposition.Takes> Find(FixedWay fix, BeliefNetwork network, DiagnosticBag bag)
     {
-        var book = new ChoiceBook(network);
+        var book = ChoiceBook.Of(network);
         var keys = book.Keys.Where(key => ChoiceName.Of(key, book.Keys) == fix.Choice).ToList();
         if (keys.Count == 0)
         {
@@ -43,7 +43,7 @@ internal static class ChoiceReader
     /// </summary>
     public static IReadOnlyList<Supposition.Takes> OfOrder(FixedWay fix, BeliefNetwork network, DiagnosticBag bag)
     {
-        var book = new ChoiceBook(network);
+        var book = ChoiceBook.Of(network);
         if (Names(book).Contains(fix.Choice) || !ChoiceName.MayBe(fix.Choice, network.Result)) return Find(fix, network, bag);
         bag.Add(Messages.ChoiceNotThere(fix.ChoiceSpan, fix.Choice));
         return [];

@@ -37,20 +37,19 @@ public sealed record PlanDifference
     {
         ArgumentNullException.ThrowIfNull(before);
         ArgumentNullException.ThrowIfNull(after);
-        var (old, now) = (before.Steps.ToDictionary(step => step.Id), after.Steps.ToDictionary(step => step.Id));
-        var (said, says) = (PlanContents.Beside(before).ToList(), PlanContents.Beside(after).ToList());
-        var (saidKeys, saysKeys) = (said.Select(entry => entry.Key).ToHashSet(), says.Select(entry => entry.Key).ToHashSet());
+        var (was, now) = (PlanListing.Of(before), PlanListing.Of(after));
         var kept = CommonOrder.Of([.. before.Steps.Select(step => step.Id)], [.. after.Steps.Select(step => step.Id)]);
         return new PlanDifference
         {
             Before = before,
             After = after,
-            StepsIn = [.. after.Steps.Where(step => !old.ContainsKey(step.Id))],
-            StepsOut = [.. before.Steps.Where(step => !now.ContainsKey(step.Id))],
-            StepsMoved = [.. after.Steps.Where(step => old.ContainsKey(step.Id) && !kept.Contains(step.Id)).Select(step => new MovedStep(step, old[step.Id].Number))],
-            StepsChanged = [.. after.Steps.Where(step => old.TryGetValue(step.Id, out var other) && ChangedStep.IsChanged(other, step)).Select(step => new ChangedStep(old[step.Id], step))],
-            In = [.. says.Where(entry => !saidKeys.Contains(entry.Key)).DistinctBy(entry => entry.Key)],
-            Out = [.. said.Where(entry => !saysKeys.Contains(entry.Key)).DistinctBy(entry => entry.Key)],
+            StepsIn = [.. after.Steps.Where(step => !was.Steps.ContainsKey(step.Id))],
+            StepsOut = [.. before.Steps.Where(step => !now.Steps.ContainsKey(step.Id))],
+            StepsMoved = [.. after.Steps.Where(step => was.Steps.ContainsKey(step.Id) && !kept.Contains(step.Id)).Select(step => new MovedStep(step, was.Steps[step.Id].Number))],
+            StepsChanged = [.. after.Steps.Where(step => was.Steps.TryGetValue(step.Id, out var other) && ChangedStep.IsChanged(other, step))
+                .Select(step => new ChangedStep(was.Steps[step.Id], step))],
+            In = now.EntriesNotIn(was),
+            Out = was.EntriesNotIn(now),
         };
     }
 }

@@ -19,7 +19,6 @@ internal sealed class ChoiceWriter(Decision decision, ChoiceBook book, PlannerOp
     private const int MostHypotheses = 400;
     private const int MostTried = 16;
     private readonly BeliefState _beliefs = decision.Beliefs;
-    private readonly Lock _comparing = new();
 
     public IReadOnlyList<PlanChoice> Write(IReadOnlyList<Occurrence> occurrences)
     {
@@ -52,11 +51,7 @@ internal sealed class ChoiceWriter(Decision decision, ChoiceBook book, PlannerOp
     }
 
     private PlanChoice.Way Write(ChoiceKey key, ChoiceOption option, ChoiceOption taken, bool isFixed) =>
-        new(ChoiceName.Of(option, book.Options(key)), Text(key, option), option.Rank, () =>
-        {
-            // The book and the reasons write down what they have found out.
-            lock (_comparing) return Compare(key, option, taken, isFixed);
-        });
+        new(ChoiceName.Of(option, book.Options(key)), Text(key, option), option.Rank, () => Compare(key, option, taken, isFixed));
 
     private (Quantity? Labour, Wording? WhyNot) Compare(ChoiceKey key, ChoiceOption option, ChoiceOption taken, bool isFixed)
     {

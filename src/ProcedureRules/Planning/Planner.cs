@@ -23,7 +23,7 @@ public static class Planner
     {
         ArgumentNullException.ThrowIfNull(beliefs);
         ArgumentNullException.ThrowIfNull(options);
-        var book = new ChoiceBook(beliefs.Network);
+        var book = ChoiceBook.Of(beliefs.Network);
         var attempt = new Attempt(book, options, cancellation);
         if (attempt.Plan(beliefs) is { } plan) return new PlanResult(plan, []);
         // Where all that is in the way is only possible, the plan holds before it and tells the rest.

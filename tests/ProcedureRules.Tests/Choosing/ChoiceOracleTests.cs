@@ -38,7 +38,7 @@ public sealed class ChoiceOracleTests
     public void Choose_RandomWorld_NoCombinationIsBetter(byte[] bytes)
     {
         var beliefs = RandomShop.From(bytes).Believe();
-        var book = new ChoiceBook(beliefs.Network);
+        var book = ChoiceBook.Of(beliefs.Network);
         if (book.Keys.Aggregate(1L, (count, key) => count * (book.Options(key).Count + 1)) > 3000) return;
 
         var found = new Chooser(book, PlannerOptions.Default, TestContext.Current.CancellationToken).From(beliefs).FirstOrDefault(decision => decision.Faults.Count == 0);
@@ -47,12 +47,12 @@ public sealed class ChoiceOracleTests
     }
 
     private static Decision? Choose(BeliefState beliefs) =>
-        new Chooser(new ChoiceBook(beliefs.Network), PlannerOptions.Default, TestContext.Current.CancellationToken)
+        new Chooser(ChoiceBook.Of(beliefs.Network), PlannerOptions.Default, TestContext.Current.CancellationToken)
             .From(beliefs).FirstOrDefault(decision => decision.Faults.Count == 0);
 
     private static long Ranks(Decision decision)
     {
-        var book = new ChoiceBook(decision.Beliefs.Network);
+        var book = ChoiceBook.Of(decision.Beliefs.Network);
         return decision.Taken.Sum(taken => book.StepsDown(taken.Key, taken.Option) is var down && down == 2 ? 7 : down);
     }
 }

@@ -26,7 +26,7 @@ public sealed class ChooserTests
                 because: it says so
                 basis: invented
             """);
-        var book = new ChoiceBook(beliefs.Network);
+        var book = ChoiceBook.Of(beliefs.Network);
         var first = book.Keys.Single(key => ChoiceName.Of(key, book.Keys) == "first");
 
         var best = Best(beliefs, book);
@@ -46,7 +46,7 @@ public sealed class ChooserTests
             Choice("first", "job run on b", "{option: a, then: [ {do: short_work(b)}, {relate: \"marked(b, b)\"} ]}", "{option: b, then: [ {do: middling_work(b)} ]}"),
             Choice("second", "job run on b, \"marked(b, b)\"", "{option: safe, rank: 1, if: \"sealed(b, b)\", then: [ {notice: safe} ]}", "{option: unsafe, rank: 2, then: [ {notice: unsafe} ]}"));
 
-        Assert.Equal(2 * 40 * 60_000, Best(beliefs, new ChoiceBook(beliefs.Network)).Cost.Twice);
+        Assert.Equal(2 * 40 * 60_000, Best(beliefs, ChoiceBook.Of(beliefs.Network)).Cost.Twice);
     }
 
     [Fact]
@@ -58,7 +58,7 @@ public sealed class ChooserTests
             var program = new ChoiceProgram(random);
             var beliefs = program.Believe();
             if (program.Best() is not { } optimum) continue;
-            var book = new ChoiceBook(beliefs.Network);
+            var book = ChoiceBook.Of(beliefs.Network);
 
             var found = new Chooser(book, new PlannerOptions { MostHypotheses = 1 }, TestContext.Current.CancellationToken).From(beliefs).FirstOrDefault(decision => decision.Faults.Count == 0);
 
