@@ -6,11 +6,15 @@ namespace ProcedureRules.Testing.Mutating;
 internal static class RuleCopies
 {
     /// <summary>The rules with some of them replaced.</summary>
-    public static RuleBase With(RuleBase rules, IReadOnlyList<(CompiledRule Old, CompiledRule New)> replaced) => new()
+    public static RuleBase With(RuleBase rules, IReadOnlyList<(CompiledRule Old, CompiledRule New)> replaced) =>
+        Only(rules, [.. rules.Rules.Select(rule => replaced.FirstOrDefault(pair => ReferenceEquals(pair.Old, rule)).New ?? rule)]);
+
+    /// <summary>Some rules, with the vocabulary and all else of others.</summary>
+    public static RuleBase Only(RuleBase rules, IReadOnlyList<CompiledRule> only) => new()
     {
         Packs = rules.Packs,
         Vocabulary = rules.Vocabulary,
-        Rules = [.. rules.Rules.Select(rule => replaced.FirstOrDefault(pair => ReferenceEquals(pair.Old, rule)).New ?? rule)],
+        Rules = only,
         AuthoredCount = rules.AuthoredCount,
         Instructions = rules.Instructions,
         Whiles = rules.Whiles,

@@ -8,7 +8,7 @@ namespace ProcedureRules.Testing.Mutating;
 internal abstract class RuleEdit
 {
     /// <summary>The rules to infer with where the change lets a rule match more than before; null where the records can be edited.</summary>
-    public virtual RuleBase? Inferring(RuleBase rules) => null;
+    public virtual Rematch? Matching(RuleBase rules) => null;
 
     /// <summary>Whether the changed rule may match at a moment, as far as that shows without inferring.</summary>
     public virtual bool MayMatch(Stage stage) => true;

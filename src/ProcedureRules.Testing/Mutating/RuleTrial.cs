@@ -4,6 +4,7 @@ using ProcedureRules.Inference;
 using ProcedureRules.Language;
 using ProcedureRules.Logic;
 using ProcedureRules.Planning;
+using ProcedureRules.Plans;
 using ProcedureRules.Testing.Expectations;
 
 namespace ProcedureRules.Testing.Mutating;
@@ -24,7 +25,6 @@ internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments,
 
     // What as many plans at as different moments do not notice, more of them seldom do.
     private const int MostPlans = 12;
-    private const int MostInferred = 24;
     private readonly List<TriedStage> _stages = [.. moments.GroupBy(moment => moment.Case.Scenario).SelectMany(scenario => scenario.Select((moment, turn) => new TriedStage(moment) { Turn = turn })).OrderBy(stage => stage.Turn)];
 
     private List<TriedStage>? _without;
@@ -33,7 +33,7 @@ internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments,
     public MutantResult Try(Mutant mutant)
     {
         if (_stages.Count == 0) return mutant.Result(MutantOutcome.Unreached, null);
-        var noticing = mutant.Edit.Inferring(rules) is { } inferring ? Noticing(inferring, mutant.Edit) : Noticing(mutant.Edit);
+        var noticing = mutant.Edit.Matching(rules) is { } matching ? Noticing(matching, mutant.Edit) : Noticing(mutant.Edit);
         if (noticing is null) return mutant.Result(MutantOutcome.Survived, null);
         Prefer(noticing.Of.Case.Name);
         return mutant.Result(MutantOutcome.Killed, noticing.Of.Case.Name);
@@ -119,29 +119,33 @@ internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments,
             && record.Premises.All(premise => beliefs.Available(premise) == Assurance.Sure);
     }
 
-    private TriedStage? Noticing(RuleBase inferring, RuleEdit edit)
+    private TriedStage? Noticing(Rematch matching, RuleEdit edit)
     {
-        var (inferred, planned) = (0, 0);
+        var planned = 0;
         _without ??= [.. without(_stages[0].Rule).Select(moment => new TriedStage(moment))];
         // Where the rule matches already, less often shows that it matches more.
         var others = _without.Where(stage => edit.MayMatch(stage.Of.Stage)).DistinctBy(stage => isThorough ? stage.Of.Case.Name : stage.Of.Case.Scenario).ToList();
         var known = _stages.OrderBy(stage => isThorough || stage.IsAtWork ? 0 : 1).ToList();
-        foreach (var tried in isThorough ? [.. known, .. others] : others.Take(MostInferred / 2).Concat(known))
+        foreach (var (tried, most) in others.Select(stage => (stage, MostPlans / 2)).Concat(known.Select(stage => (stage, MostPlans))))
         {
             cancellation.ThrowIfCancellationRequested();
             var stage = tried.Of.Stage;
             // However often the rule matches, it says no other words than these.
             if (!isThorough && tried.Of.Held is null && !tried.Rule.Conclusions.Any(conclusion => Hearing.MayBeHeard(stage, conclusion))) continue;
-            if (!isThorough && (inferred++ == MostInferred || planned == MostPlans)) break;
-            var result = new InferenceSession(inferring).Infer(stage.Situation, MostRecords, cancellation);
-            if (!result.IsSettled) return tried;
-            if (!isThorough && tried.More(result.Records) is { } more && (tried.Of.Held is null ? more.All(record => !Hearing.IsDue(stage, record)) : more.All(record => IsOff(record, tried)))) continue;
+            if (!isThorough && (planned >= most || IsSilent(matching.Changed, tried))) continue;
             planned++;
+            var result = new InferenceSession(matching.All).Infer(stage.Situation, MostRecords, cancellation);
+            if (!result.IsSettled) return tried;
             if (IsNoticed(tried, result)) return tried;
         }
 
         return null;
     }
+
+    // Whatever would follow from records that say nothing says nothing either.
+    private bool IsSilent(RuleBase changed, TriedStage tried) =>
+        RuleMatches.Of(changed, tried.Of.Stage.Outcome.Beliefs.Network.Result, MostRecords, cancellation) is { } records
+        && tried.More(records).All(record => tried.Of.Held is null ? !Hearing.IsDue(tried.Of.Stage, record) : IsOff(record, tried));
 
     private static bool IsOff(Record record, TriedStage tried) =>
         !tried.FeedsItself && record.Tests.Any(test => test.Evaluate(tried.Of.Stage.Outcome.Beliefs, record.Binding) == Truth.No);
@@ -153,7 +157,7 @@ internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments,
         if (BeliefNetwork.Build(result, new DiagnosticBag()) is not { } network) return true;
         if (!isThorough && tried.Of.Held?.Value.IsOtherwise(network.Initial) == true) return true;
         if (!isThorough && tried.Of.Held is null && result.Records.Count == tried.Records.Count && !tried.Of.Concern.Value.Has(new LabelChanges(tried.Of, network))) return false;
-        if (Planner.Plan(network.Initial, cancellation).Plan is not { } plan) return true;
+        if ((isThorough ? Planner.Plan(network.Initial, cancellation).Plan : tried.Of.Planner.Plan(network.Initial, cancellation)) is not { } plan) return true;
         if (tried.Of.Held?.Value.IsOther(plan) == true) return true;
         var outcome = new Outcome(plan, network.Initial);
         return stage.Judging.Any(expected => !expected.Judge(outcome).Holds);

@@ -12,6 +12,9 @@ internal sealed record StagedRule(ScenarioCase Case, Stage Stage, IReadOnlyList<
     /// <summary>The rule.</summary>
     public required CompiledRule Rule { get; init; }
 
+    /// <summary>Plans the moment with the rule changed; the rules of a moment share it.</summary>
+    public required StagePlanner Planner { get; init; }
+
     /// <summary>What the moment's expectations are about; the rules of a moment share it.</summary>
     public required Lazy<Concern> Concern { get; init; }
 

@@ -8,7 +8,7 @@ namespace ProcedureRules.Testing.Mutating;
 internal sealed class Stages
 {
     private readonly Dictionary<(string Pack, string Rule), List<StagedRule>> _byRule = [];
-    private readonly List<(ScenarioCase Of, Stage Stage, Lazy<Concern> Concern, Lazy<HeldPlan> Plan)> _held = [];
+    private readonly List<(ScenarioCase Of, Stage Stage, StagePlanner Planner, Lazy<Concern> Concern, Lazy<HeldPlan> Plan)> _held = [];
 
     private Stages(IReadOnlyList<CaseResult> failed) => Failed = failed;
 
@@ -42,20 +42,21 @@ internal sealed class Stages
     public IReadOnlyList<StagedRule> Without(CompiledRule rule)
     {
         var with = (_byRule.GetValueOrDefault((rule.Pack, rule.Title)) ?? []).Select(staged => staged.Stage).ToHashSet(ReferenceEqualityComparer.Instance);
-        return [.. _held.Where(held => !with.Contains(held.Stage)).Select(held => new StagedRule(held.Of, held.Stage, []) { Rule = rule, Concern = held.Concern, Held = held.Plan })
+        return [.. _held.Where(held => !with.Contains(held.Stage)).Select(held => new StagedRule(held.Of, held.Stage, []) { Rule = rule, Planner = held.Planner, Concern = held.Concern, Held = held.Plan })
             .OrderBy(staged => staged.Records).ThenBy(staged => staged.Case.Name, StringComparer.Ordinal)];
     }
 
     private void Add(ScenarioCase of, Stage stage)
     {
+        var planner = new StagePlanner(stage);
         var concern = new Lazy<Concern>(() => new Concern(stage));
         var plan = stage.Approved is null ? null : new Lazy<HeldPlan>(() => new HeldPlan(stage.Outcome));
-        if (plan is not null) _held.Add((of, stage, concern, plan));
+        if (plan is not null) _held.Add((of, stage, planner, concern, plan));
         var records = stage.Outcome.Beliefs.Network.Records;
         foreach (var group in Enumerable.Range(0, records.Count).Where(i => RuleOf(records[i]) is not null).GroupBy(i => (RuleOf(records[i])!.Pack, RuleOf(records[i])!.Title)))
         {
             if (!_byRule.TryGetValue(group.Key, out var staged)) _byRule[group.Key] = staged = [];
-            staged.Add(new StagedRule(of, stage, [.. group]) { Rule = RuleOf(records[group.First()])!, Concern = concern, Held = plan });
+            staged.Add(new StagedRule(of, stage, [.. group]) { Rule = RuleOf(records[group.First()])!, Planner = planner, Concern = concern, Held = plan });
         }
     }
 }

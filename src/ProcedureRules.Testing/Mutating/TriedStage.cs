@@ -60,16 +60,13 @@ internal sealed class TriedStage
     /// <summary>The forms of the rule's records, as they are or changed.</summary>
     public RuleForms FormsOf(IReadOnlyList<Record> own) => new([.. own.Select(record => RecordForm.Of(record, Of.Stage.Outcome.Beliefs, _isReadHeard))]);
 
-    /// <summary>The records that are more than before, where all that were are still there and the new ones are of the rule; else null.</summary>
-    public IReadOnlyList<Record>? More(IReadOnlyList<Record> records)
+    /// <summary>Of the records of the rule as it is after a change, those that are more than before, or no longer rest on what may not be so.</summary>
+    public IReadOnlyList<Record> More(IReadOnlyList<Record> records)
     {
-        var rule = Rule;
-        var known = Records.Select(Key).ToHashSet();
-        var more = records.Where(record => !known.Contains(Key(record))).ToList();
-        return records.Count == Records.Count + more.Count && more.TrueForAll(record => record.Mechanism == Mechanism.Rule && record.Rule?.Title == rule.Title && record.Rule.Pack == rule.Pack) ? more : null;
-
-        static (Mechanism, string?, Binding, string) Key(Record record) =>
-            (record.Mechanism, record.Rule?.Name, record.Binding, record.Rule is null ? string.Join('|', record.Premises) + string.Join('|', record.Effects.Select(effect => effect.Atom)) : "");
+        var beliefs = Of.Stage.Outcome.Beliefs;
+        var known = Of.Of.Select(at => Records[at]).Where(record => record.Mechanism == Mechanism.Rule).ToDictionary(record => (record.Rule!.Name, record.Binding));
+        return [.. records.Where(record => !known.TryGetValue((record.Rule!.Name, record.Binding), out var before)
+            || before.Premises.Except(record.Premises).Any(premise => beliefs.Required(premise) != Assurance.Sure || beliefs.Available(premise) != Assurance.Sure))];
     }
 
     private static bool FindsItself(StagedRule of)

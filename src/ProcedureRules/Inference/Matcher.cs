@@ -11,9 +11,7 @@ internal sealed class Matcher
 {
     private readonly StatesNow _states = new();
     private readonly Dictionary<Part, Node> _parts = [];
-    private readonly GroundMaker _grounds;
-    private readonly GroundStore _store;
-    private readonly Joiner _joiner;
+    private readonly GroundJoins _joins;
     private readonly Mechanisms _mechanisms;
     private readonly RecordMaker _records;
     private readonly Workload _workload;
@@ -23,9 +21,7 @@ internal sealed class Matcher
     {
         _records = records;
         _workload = workload;
-        _grounds = new GroundMaker(index);
-        _store = new GroundStore(index);
-        _joiner = new Joiner(index, _store, Matched) { Breathe = workload.Breathe };
+        _joins = new GroundJoins(index, workload, Matched);
         _mechanisms = new Mechanisms(index, _states, records);
     }
 
@@ -57,14 +53,7 @@ internal sealed class Matcher
     private void Add(Node node)
     {
         if (node.Atom is Atom.Exists(var part)) _parts.Add(part, node);
-        foreach (var ground in _grounds.From(node))
-        {
-            node.Grounds.Add(ground);
-            var other = ReferenceEquals(ground.Source, node) ? ground.Beside : ground.Source;
-            other?.Grounds.Add(ground);
-            _store.Add(ground);
-            _joiner.JoinThrough(ground);
-        }
+        _joins.Add(node);
         foreach (var (on, aspect) in Mechanisms.StatesBehind(node)) _states.Watch(on, aspect, node);
         foreach (var record in _mechanisms.From(node)) Show(node, record);
     }
@@ -72,19 +61,10 @@ internal sealed class Matcher
     private void Remove(Node node)
     {
         if (node.Atom is Atom.Exists(var part)) _parts.Remove(part);
-        foreach (var ground in node.Grounds)
-        {
-            _store.Remove(ground);
-            foreach (var user in ground.Users)
-                if (user.IsAlive) Kill(user, ground);
-            var other = ReferenceEquals(ground.Source, node) ? ground.Beside : ground.Source;
-            other?.Grounds.Remove(ground);
-        }
-        node.Grounds.Clear();
+        _joins.Remove(node, KillUsers);
         foreach (var instance in node.Mechanisms) Hide(instance);
         node.Mechanisms.Clear();
         foreach (var (on, aspect) in Mechanisms.StatesBehind(node)) _states.Unwatch(on, aspect, node);
-        _grounds.Forget(node);
     }
 
     private void Matched(RuleInstance instance)
@@ -93,6 +73,12 @@ internal sealed class Matcher
         foreach (var condition in instance.Plan.Rule.AtStart)
             _states.Watch(instance.Binding.Part(condition.Slot), condition.Aspect, instance);
         if (IsAllowed(instance)) Show(instance);
+    }
+
+    private void KillUsers(Ground leaving)
+    {
+        foreach (var user in leaving.Users)
+            if (user.IsAlive) Kill(user, leaving);
     }
 
     private void Kill(RuleInstance instance, Ground leaving)

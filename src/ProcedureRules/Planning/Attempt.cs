@@ -35,7 +35,7 @@ internal sealed class Attempt(ChoiceBook book, PlannerOptions options, Cancellat
     /// <summary>What came of it where there is no plan: why the job stops, or what is wrong.</summary>
     public PlanResult Fail()
     {
-        if (Failures.Unordered is { } decision && new Division(decision, book, options, cancellation).Find() is { } divided) return Stopped(decision, [divided]);
+        if (!options.IsBrief && Failures.Unordered is { } decision && new Division(decision, book, options, cancellation).Find() is { } divided) return Stopped(decision, [divided]);
         // Ways that could not be put in order say more of what is wrong than ways that are forbidden.
         if (Failures.Diagnostics.Count > 0) return new PlanResult(null, [Failures.Diagnostics[0]]);
         return Failures.Stopped is { } stopped ? Stopped(stopped, Failures.WhatStops()) : new PlanResult(null, [Messages.NoDecision()]);

@@ -23,4 +23,7 @@ public sealed record PlannerOptions
 
     /// <summary>How often one step may occur in a plan.</summary>
     public int MostRepeats { get; init; } = 6;
+
+    /// <summary>Whether it is left unsaid which question divides steps that have no order together: looking for it takes several plans.</summary>
+    internal bool IsBrief { get; init; }
 }

@@ -102,6 +102,27 @@ public sealed class MutationTests
         Assert.Equal([MutantOutcome.Survived, MutantOutcome.Killed, MutantOutcome.Killed], [Of(false), Of(false, approved), Of(true, approved)]);
     }
 
+    // What binds may be open itself: without it the rule matches what it did before, and is sure of it.
+    [Fact]
+    public void Condition_ThatBindsAndIsNotKnownToHold_IsMissedWhereItGoes()
+    {
+        var engine = TinyPack.Load(TinyPack.Text
+            .Replace("operations:", "relations: {hides: {of: [cover, pan], text: \"{a} hides {b}\"}}\noperations:", StringComparison.Ordinal)
+            .Replace("rule: slack", "rule: slack\n    for: {p: pan, c: cover}\n    when: [ \"hides(c, p)\" ]", StringComparison.Ordinal));
+        MutantOutcome Of(string relation, string slack, bool isThorough)
+        {
+            var scenario = TinyPack.Scenario($"{{row: a, with: {{gap: 1 in}}, expect: [ {{value: {{pan.slack: {slack}}}}} ]}}");
+            var cases = ScenarioSet.Read(engine, [new SourceFile(scenario.Path, scenario.Text.Replace("cover: cover}}", $"cover: cover}}, relations: [\"{relation}\"]}}", StringComparison.Ordinal))]);
+            Assert.Equal("", string.Concat(cases.Diagnostics.Select(mistake => mistake.ToSnippet())));
+            var report = MutationReport.Of(engine, cases.Cases, new() { Filter = "slack", IsThorough = isThorough }, TestContext.Current.CancellationToken);
+            Assert.Empty(report.Failing.SelectMany(result => result.Failures).Select(failure => $"{failure.Expected}: {failure.Came}"));
+            return report.Mutants.Single(mutant => mutant.Change == "drop the condition 'hides(c, p)'").Outcome;
+        }
+
+        Assert.Equal([MutantOutcome.Killed, MutantOutcome.Killed], [Of("unknown hides(cover, pan)", "unknown", false), Of("unknown hides(cover, pan)", "unknown", true)]);
+        Assert.Equal([MutantOutcome.Survived, MutantOutcome.Survived], [Of("hides(cover, pan)", "5 in", false), Of("hides(cover, pan)", "5 in", true)]);
+    }
+
     [Fact]
     public void Seed_TheSame_GivesTheSameMutants()
     {
