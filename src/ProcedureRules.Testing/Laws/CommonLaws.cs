@@ -2,6 +2,8 @@ using ProcedureRules.Beliefs;
 using ProcedureRules.Diagnostics;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
+using ProcedureRules.Packs;
+using ProcedureRules.Plans;
 
 namespace ProcedureRules.Testing.Laws;
 
@@ -9,7 +11,7 @@ namespace ProcedureRules.Testing.Laws;
 internal static class CommonLaws
 {
     /// <summary>Those that a plan breaks.</summary>
-    public static IEnumerable<BrokenLaw> Broken(PlanCourse course) => WhatComesOffGoesBack(course).Concat(CautionsReachThePlan(course));
+    public static IEnumerable<BrokenLaw> Broken(PlanCourse course) => [.. WhatComesOffGoesBack(course), .. CautionsReachThePlan(course), .. ProofsComeBehindTheWork(course)];
 
     // Unless a job or a rule wants it otherwise at the end, or the plan says that it cannot go on.
     private static IEnumerable<BrokenLaw> WhatComesOffGoesBack(PlanCourse course)
@@ -40,5 +42,14 @@ internal static class CommonLaws
                     yield return new BrokenLaw("each caution reaches the plan", record.Rule?.Span ?? SourceSpan.None, $"'{words}' is lost");
             }
         }
+    }
+
+    // Of several jobs one may be proved before the next is begun.
+    private static IEnumerable<BrokenLaw> ProofsComeBehindTheWork(PlanCourse course)
+    {
+        var plan = course.Plan;
+        if (plan.Situation.Jobs.Count != 1 || plan.Steps.LastOrDefault(step => step.Phase == Phase.Work) is not { } work) yield break;
+        foreach (var proof in plan.Steps.Where(step => step.Phase == Phase.Prove).GroupBy(step => step.Step).Select(times => times.Last()))
+            if (proof.Number < work.Number) yield return new BrokenLaw("what is proved is proved behind the work", SourceSpan.None, $"{proof.Id} stands before {work.Id}");
     }
 }

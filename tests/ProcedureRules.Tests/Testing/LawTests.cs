@@ -22,6 +22,7 @@ public class LawTests
           part.place: {states: [fitted, off], normal: fitted}
           tank.fill: {states: [full, empty], normal: full}
           tank.wash: {states: [no, yes], normal: no, mark: yes}
+          tank.look: {states: [no, yes], normal: no, mark: yes}
         facts:
           tank.rust: {type: [none, heavy], ask: How rusty is it?}
           tank.cold_for: {type: duration, range: 0 min..9 h, ask: How long has it been cold?}
@@ -29,6 +30,7 @@ public class LawTests
           empty_tank: {on: tank, text: "Empty the {it}", change: {fill: full -> empty}, undo: fill_tank, place: floor, time: 5 min, needs: [ lid.place is off ]}
           fill_tank: {on: tank, text: "Fill the {it}", time: 5 min}
           wash_tank: {on: tank, text: "Wash the {it}", change: {wash: no -> yes}, place: bench, time: 5 min, needs: [ it.fill is empty ], energy: [ heat ]}
+          look_for_drips: {on: tank, text: "Look for drips at the {it}", change: {look: no -> yes}, place: bench, time: 1 min, phase: prove, needs: [ it.fill is full ]}
           take_lid: {on: lid, text: "Take the {it} off", change: {place: fitted -> off}, undo: put_lid, place: bench, time: 1 min}
           put_lid: {on: lid, text: "Put the {it} on", time: 1 min}
         rules:
@@ -40,6 +42,7 @@ public class LawTests
             basis: common practice
         jobs:
           rinse: {on: tank, text: "Rinse the {it}", ends: [ it.wash is yes ]}
+          rinse_and_look: {on: tank, text: "Rinse the {it}, and look", ends: [ it.wash is yes, it.look is yes ]}
         laws:
           - {law: the law, for: {s: step, t: step}, LAW, because: x, basis: common practice}
         """;
@@ -82,11 +85,24 @@ public class LawTests
         Assert.Equal(["take_lid(lid)", "empty_tank(tank)", "wash_tank(tank)", "fill_tank(tank)", "put_lid(lid)"], plan.Steps.Select(step => step.Id));
     }
 
-    private static (ProcedureEngine Engine, Plan Plan) Plan(string law)
+    // What is looked at before the work says nothing of it.
+    [Theory]
+    [InlineData("s before t", "look_for_drips(tank) stands before wash_tank(tank)")]
+    [InlineData("t before s", null)]
+    public void Broken_OfAProofBeforeTheWork_TellsBoth(string order, string? wrong)
     {
-        var loaded = ProcedureEngine.Load([new SourceFile("bench.yaml", Pack.Replace("LAW", law, StringComparison.Ordinal))]);
+        var rule = $"  - rule: when to look\n    for: {{s: step, t: step}}\n    when: [ s does look_for_drips, t does wash_tank ]\n    then: [ {{order: {order}}} ]\n    because: x\n    basis: common practice\njobs:";
+        var (engine, plan) = Plan("when: [ s does take_lid, t does empty_tank ], then: [ {order: s before t} ]", "rinse_and_look", rule);
+
+        Assert.Equal(wrong is null ? [] : [wrong], PackLaws.Broken(engine, plan).Select(one => one.Text));
+    }
+
+    private static (ProcedureEngine Engine, Plan Plan) Plan(string law, string job = "rinse", string rule = "jobs:")
+    {
+        var text = Pack.Replace("LAW", law, StringComparison.Ordinal).Replace("jobs:", rule, StringComparison.Ordinal);
+        var loaded = ProcedureEngine.Load([new SourceFile("bench.yaml", text)]);
         Assert.Equal("", string.Concat(loaded.Diagnostics.Select(mistake => mistake.ToSnippet())));
-        var set = ProcedureRules.Testing.ScenarioSet.Read(loaded.Engine!, [new SourceFile("tank.yaml", "scenario: x\nvehicle: {parts: {tank: tank, lid: lid}, facts: {tank.cold_for: 2 h}}\njobs: [ rinse ]\nexpect: [ {plan: goes_on} ]\n")]);
+        var set = ProcedureRules.Testing.ScenarioSet.Read(loaded.Engine!, [new SourceFile("tank.yaml", $"scenario: x\nvehicle: {{parts: {{tank: tank, lid: lid}}, facts: {{tank.cold_for: 2 h}}}}\njobs: [ {job} ]\nexpect: [ {{plan: goes_on}} ]\n")]);
         return (loaded.Engine!, loaded.Engine!.Open(set.Cases.Single().Situation).Session!.Plan(TestContext.Current.CancellationToken).Plan!);
     }
 }
