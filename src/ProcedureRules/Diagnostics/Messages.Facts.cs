@@ -172,7 +172,8 @@ internal static partial class Messages
         JobCode.At(span, $"the job {Quote(job)} can be on several parts of the kind {Quote(kind)}: say on which, {Either(parts)}");
 
     public static Diagnostic JobWithoutPart(SourceSpan span, string job, string kind) =>
-        JobCode.At(span, $"the job {Quote(job)} is on a part of the kind {Quote(kind)}, and the sheet has none");
+        JobCode.At(span, $"the job {Quote(job)} is on a part of the kind {Quote(kind)}, and the sheet has none")
+            .Note($"add one under 'parts', such as '{kind}: {kind}', and under 'relations' what lies over it or turns it");
 
     public static Diagnostic JobOnOtherKind(SourceSpan span, string job, string part, string kind, string due) =>
         JobCode.At(span, $"the job {Quote(job)} is on a part of the kind {Quote(due)}, and {Quote(part)} is of the kind {Quote(kind)}");

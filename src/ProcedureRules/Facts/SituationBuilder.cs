@@ -133,9 +133,10 @@ internal sealed class SituationBuilder
     /// <summary>Fixes the way of a choice; the last one counts.</summary>
     public void Fix(FixedWay way) => _ways[way.Choice] = way;
 
-    /// <summary>Adds a part for each kind whose silence means unknown and of which nothing is stated.</summary>
+    /// <summary>Adds what nothing is stated of: the parts that go with those there are, then one for each kind whose silence means unknown.</summary>
     public void AddSilentParts()
     {
+        AddCompany();
         // The most special kinds first: a part of one of them speaks for the more general kinds.
         foreach (var kind in Vocabulary.Kinds.Values.Where(kind => kind.IfSilent == Truth.Unknown).OrderByDescending(kind => kind.Lineage().Count()))
         {
@@ -163,6 +164,19 @@ internal sealed class SituationBuilder
             Jobs = [.. _jobs.Where(job => IsThere(job.On))],
             Ways = [.. _ways.Values],
         };
+    }
+
+    private void AddCompany()
+    {
+        var open = new Queue<Part>(_parts.Values.Where(part => _existence[part].Exists == Truth.Yes));
+        while (open.TryDequeue(out var part))
+            foreach (var kind in part.Kind.Lineage().SelectMany(kind => kind.GoesWith))
+            {
+                if (_parts.ContainsKey(kind.Name) || _parts.Values.Any(other => other.Kind.IsA(kind))) continue;
+                var company = new Part(kind.Name, kind);
+                State(new PartStatement(company, Truth.Yes, Source.Assumed));
+                open.Enqueue(company);
+            }
     }
 
     private Part SilentPart(Kind kind) => _silentBefore.GetValueOrDefault(kind.Name) ?? new Part(kind.Name, kind);

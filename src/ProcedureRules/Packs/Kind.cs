@@ -18,6 +18,12 @@ public sealed class Kind
     /// <summary>What a sheet's silence about this kind means: <see cref="Truth.No"/> (not fitted) or <see cref="Truth.Unknown"/> (asked).</summary>
     public Truth IfSilent { get; init; }
 
+    /// <summary>
+    /// Kinds of which a vehicle that has such a part always has one, too, those of its more general kinds not repeated: a sheet that names a starter
+    /// and no battery has forgotten it.
+    /// </summary>
+    public IReadOnlyList<Kind> GoesWith { get; internal set; } = [];
+
     /// <summary>The pack that defines it; empty for the root kind.</summary>
     public string Pack { get; init; } = "";
 

@@ -34,6 +34,7 @@ internal sealed class KindReader
         draft.Kinds.Add(Vocabulary.RootKind, reader._made[Vocabulary.RootKind], "", SourceSpan.None, draft.Bag);
         foreach (var (name, (pack, key, _)) in reader._written)
             draft.Kinds.Add(name, reader.Make(name), pack.Name, key.Span, draft.Bag);
+        reader.ReadCompany();
         if (packs.Count > 0 && !reader._written.ContainsKey(Vocabulary.VehicleKind) && draft.IsComplete && !packs.Any(pack => pack.Scope.HasGaps))
             draft.Bag.Add(Messages.NoVehicleKind(packs[0].Root.Scalar("pack")?.Span ?? packs[0].Root.Span));
     }
@@ -73,6 +74,17 @@ internal sealed class KindReader
         while (chain.TryPop(out var next))
             _made[next] = MakeOne(next, _made[GeneralOf(next)]);
         return _made[name];
+    }
+
+    // Kinds may go with each other, so all are made first.
+    private void ReadCompany()
+    {
+        foreach (var (name, (pack, _, map)) in _written)
+        {
+            if (map is null) continue;
+            foreach (var other in map.Scalars("goes_with")) pack.Scope.Find(_declared, other);
+            _made[name].GoesWith = [.. map.Scalars("goes_with").Select(other => _made.GetValueOrDefault(other.Text)).OfType<Kind>()];
+        }
     }
 
     private string GeneralOf(string name) =>

@@ -14,6 +14,7 @@ internal static class PackShapes
         Optional("is", Name, "The more general kind.", "part"),
         Optional("text", Text, "The words a technician reads.", "the name"),
         Optional("if_silent", Silence, "What it means that a sheet names none.", "no"),
+        Optional("goes_with", ListOf(Name, 1), "Kinds of which a vehicle that has such a part always has one, too: where its sheet names none, it is taken to be there."),
         Accept);
 
     private static readonly MapShape Aspect = new(

@@ -63,6 +63,7 @@ public sealed class WorkOrderMistakesTests
             order.yaml:2:8: error PR0511: the job 'replace_mount' is on a part of the kind 'engine_mount', and the sheet has none
             2 | jobs: [replace_mount]
               |        ^^^^^^^^^^^^^
+              = note: add one under 'parts', such as 'engine_mount: engine_mount', and under 'relations' what lies over it or turns it
             """,
             complaints);
     }

@@ -24,6 +24,24 @@ public sealed class PackNameMistakesTests
     }
 
     [Fact]
+    public void Read_MisspeltKindThatAnotherGoesWith_NamesTheNearest()
+    {
+        var complaints = GivenPacks.Complaints(
+            GivenPacks.Base,
+            GivenPacks.Pack("""
+            kinds:
+              relay: {goes_with: [starter, oil_pna]}
+            """));
+        Assert.Equal(
+            """
+            b.yaml:6:32: error PR0201: there is no kind 'oil_pna'; did you mean 'oil_pan'?
+            6 |   relay: {goes_with: [starter, oil_pna]}
+              |                                ^^^^^^^
+            """,
+            complaints);
+    }
+
+    [Fact]
     public void Read_AspectOfGeneralKindAgain_IsRefused()
     {
         var complaints = GivenPacks.Complaints(
