@@ -11,7 +11,9 @@ internal static class VehicleShrinker
     {
         var needed = vehicle.Jobs.Select(job => job.On).Append(vehicle.Parts.First(part => part.Name == Vocabulary.VehicleKind)).ToHashSet();
         var stated = vehicle.PartStatements.Where(statement => statement.Source != Source.None && !needed.Contains(statement.Part)).Select(statement => statement.Part).ToList();
-        foreach (var fewer in Fewer(stated)) yield return Without(vehicle, fewer);
+        // What goes with a part comes back where it is taken away alone.
+        foreach (var fewer in Fewer(stated))
+            if (Without(vehicle, fewer) is var smaller && Size(smaller) < Size(vehicle)) yield return smaller;
         foreach (var fewer in Fewer(vehicle.Observations)) yield return Again(vehicle with { Observations = [.. vehicle.Observations.Except(fewer)] });
         var relations = vehicle.Relations.Where(relation => relation.Source != Source.None).ToList();
         foreach (var fewer in Fewer(relations)) yield return Again(vehicle with { Relations = [.. vehicle.Relations.Except(fewer)] });
@@ -33,6 +35,8 @@ internal static class VehicleShrinker
         Parts = [.. vehicle.Parts.Except(parts)],
         PartStatements = [.. vehicle.PartStatements.Where(statement => !parts.Contains(statement.Part))],
     });
+
+    private static int Size(Situation vehicle) => vehicle.Parts.Count + vehicle.Observations.Count + vehicle.Relations.Count + vehicle.States.Count;
 
     // What silence means is filled in anew.
     private static Situation Again(Situation vehicle) => SituationBuilder.From(vehicle).Build(vehicle.Title);

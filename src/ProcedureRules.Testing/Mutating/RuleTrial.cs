@@ -4,7 +4,6 @@ using ProcedureRules.Inference;
 using ProcedureRules.Language;
 using ProcedureRules.Logic;
 using ProcedureRules.Planning;
-using ProcedureRules.Plans;
 using ProcedureRules.Testing.Expectations;
 
 namespace ProcedureRules.Testing.Mutating;
