@@ -3,7 +3,6 @@ using ProcedureRules.Diagnostics;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
 using ProcedureRules.Packs;
-using ProcedureRules.Plans;
 
 namespace ProcedureRules.Testing.Laws;
 
