@@ -7,7 +7,7 @@ namespace ProcedureRules.Testing.Mutating;
 /// <summary>A change of one rule, made on what inference concluded with the rule as it is, so that nothing is matched anew.</summary>
 internal abstract class RuleEdit
 {
-    /// <summary>The rules to infer with where the change lets a rule match more than before; null where the records can be edited.</summary>
+    /// <summary>The rules to match anew with where the change lets a rule match more than before; null where the records can be edited.</summary>
     public virtual Rematch? Matching(RuleBase rules) => null;
 
     /// <summary>Whether the changed rule may match at a moment, as far as that shows without inferring.</summary>

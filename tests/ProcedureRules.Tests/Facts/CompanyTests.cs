@@ -22,6 +22,8 @@ public sealed class CompanyTests
           turned: {goes_with: [engine]}
           pump: {is: turned, goes_with: [belt]}
           ribbed_belt: {is: belt}
+        facts:
+          battery.flat: {type: yes_no, ask: Is it flat?}
         """;
 
     [Theory]
@@ -34,24 +36,27 @@ public sealed class CompanyTests
     public void Read_PartsThatOthersGoWith_BringThem(string parts, string expected) => Assert.Equal(expected, Parts(Read(parts)));
 
     [Fact]
-    public void Rebuilt_WithoutThePart_KeepsWhatCameWithIt()
+    public void Rebuilt_AfterTheBatteryIsDenied_DoesNotBringItBack()
     {
         var before = Read("pump: pump");
         var builder = SituationBuilder.From(before);
+        Assert.Equal(Parts(before), Parts(SituationBuilder.From(before).Build(before.Title)));
 
-        Assert.Equal(Parts(before), Parts(builder.Build(before.Title)));
+        builder.State(new PartStatement(builder.Find("battery")!, Truth.No, Source.Stated));
+
+        Assert.Equal("pump, belt?, engine?", Parts(builder.Build(before.Title)));
     }
 
     [Fact]
     public void Facts_OfAPartThatWasForgotten_CanBeStated() =>
-        Assert.Equal("", GivenSheets.Complaints("vehicle: van\nparts: {starter: starter}\narrival: {vehicle.height: raised}"));
+        Assert.Equal("battery.flat", Read("pump: pump", "facts: {battery.flat: yes}").Observations.Single().Fact.ToString());
 
-    private static Situation Read(string parts)
+    private static Situation Read(string parts, string more = "")
     {
         var (packs, complaints) = GivenPacks.Read(Pack);
         Assert.Equal("", complaints.ToSnippets());
         var bag = new DiagnosticBag();
-        var situation = new SheetReader(packs.Vocabulary, new Dictionary<string, SourceFile>()).Read(new SourceFile("van.yaml", $"vehicle: van\nparts: {{{parts}}}"), null, bag);
+        var situation = new SheetReader(packs.Vocabulary, new Dictionary<string, SourceFile>()).Read(new SourceFile("van.yaml", $"vehicle: van\nparts: {{{parts}}}\n{more}"), null, bag);
         Assert.Equal("", bag.ToSnippets());
         return situation!;
     }
