@@ -8,10 +8,14 @@ using ProcedureRules.Validating;
 namespace ProcedureRules.Planning;
 
 /// <summary>Tries one set of choices after the other, the best first, until one makes a plan.</summary>
-internal sealed class Attempt(ChoiceBook book, PlannerOptions options, CancellationToken cancellation)
+/// <param name="book">The choices there are.</param>
+/// <param name="options">Bounds.</param>
+/// <param name="cancellation">Ends planning early.</param>
+/// <param name="earlier">What an attempt before this one ran into; null where this is the first.</param>
+internal sealed class Attempt(ChoiceBook book, PlannerOptions options, CancellationToken cancellation, Failures? earlier = null)
 {
     /// <summary>What kept the sets of choices tried from becoming plans.</summary>
-    public Failures Failures { get; } = new();
+    public Failures Failures { get; } = new() { Before = earlier?.Tried ?? 0 };
 
     /// <summary>The plan of the best set of choices that makes one; null where none does.</summary>
     public Plan? Plan(BeliefState beliefs)

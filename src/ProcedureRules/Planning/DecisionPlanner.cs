@@ -19,6 +19,8 @@ internal sealed class DecisionPlanner(ChoiceBook book, PlannerOptions options, F
     {
         var questioner = new Questioner(decision.Beliefs, book);
         var checks = Checks(decision.Beliefs, questioner);
+        // Where sets of choices have had no order, the next is first tried without checks: what has none without them has none with them.
+        if (failures.Tried > 0 && checks.Count > 0 && Plan(decision, questioner, [], isLast: true).Plan is null) return null;
         while (true)
         {
             var (plan, furthest) = Plan(decision, questioner, checks, isLast: checks.Count == 0);
@@ -52,8 +54,7 @@ internal sealed class DecisionPlanner(ChoiceBook book, PlannerOptions options, F
             if (isLast) failures.Stop(decision, missing);
             return (null, null);
         }
-        // Each further set of choices is searched less long: what has no order in one mostly has none in the next.
-        var moments = isLast ? options.MostMoments / (1 + failures.Diagnostics.Count) : Math.Min(options.MostMoments, options.MostMomentsWithChecks * world.Works.Count);
+        var moments = MostMoments(world, isLast);
         var sequencer = new Sequencer(world, moments, options.MostRepeats, cancellation);
         var end = sequencer.Find();
         IReadOnlyList<Moment> oneByOne = [.. OneByOne(decision.Beliefs, checks, sequencer.Motion, moments)];
@@ -73,6 +74,14 @@ internal sealed class DecisionPlanner(ChoiceBook book, PlannerOptions options, F
 
         if (isLast) failures.Reject(Messages.PlanRejected(violations.Select(violation => violation.ToString())));
         return (null, null);
+    }
+
+    // Each further set of choices is searched less long, down to twice what its steps take one after the other: what has no order in one mostly has
+    // none in the next.
+    private int MostMoments(World world, bool isLast)
+    {
+        var tried = 1 + failures.Tried;
+        return Math.Min(options.MostMoments, isLast ? Math.Max(2 * world.Works.Count, options.MostMoments / (tried * tried)) : options.MostMomentsWithChecks * world.Works.Count);
     }
 
     // The order found, shortened; where that fails its check, as it was. Of several jobs what takes less comes first: together as found, or one by one.

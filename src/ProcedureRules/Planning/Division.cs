@@ -14,7 +14,7 @@ internal sealed class Division(Decision decision, ChoiceBook book, PlannerOption
 {
     // How many questions are tried, and how long a search each of their answers may take.
     private const int MostQuestions = 12;
-    private const int MostMoments = 2000;
+    private const int MostMoments = 500;
 
     private readonly PlannerOptions _quick = options with { MostDecisions = 1, MostMoments = Math.Min(options.MostMoments, MostMoments) };
 

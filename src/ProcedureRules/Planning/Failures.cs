@@ -9,6 +9,12 @@ internal sealed class Failures
     private readonly List<Diagnostic> _diagnostics = [];
     private readonly List<(Decision Decision, IReadOnlyList<Fault> Faults)> _stopped = [];
 
+    /// <summary>How many sets of choices had failed in an attempt before.</summary>
+    public int Before { get; init; }
+
+    /// <summary>How many sets of choices have failed for what is wrong with them.</summary>
+    public int Tried => Before + _diagnostics.Count;
+
     /// <summary>The first set of choices whose steps have no order.</summary>
     public Decision? Unordered { get; private set; }
 

@@ -27,7 +27,7 @@ public static class Planner
         var attempt = new Attempt(book, options, cancellation);
         if (attempt.Plan(beliefs) is { } plan) return new PlanResult(plan, []);
         // Where all that is in the way is only possible, the plan holds before it and tells the rest.
-        if (attempt.Failures.MayGoOn && new Attempt(book, options, cancellation).Plan(beliefs.Tentatively(true)) is { } tentative) return new PlanResult(tentative, []);
+        if (attempt.Failures.MayGoOn && new Attempt(book, options, cancellation, attempt.Failures).Plan(beliefs.Tentatively(true)) is { } tentative) return new PlanResult(tentative, []);
         return attempt.Fail();
     }
 }

@@ -13,7 +13,7 @@ public sealed record PlannerOptions
     public int MostDecisions { get; init; } = 16;
 
     /// <summary>How many moments the search for an order may open.</summary>
-    public int MostMoments { get; init; } = 6000;
+    public int MostMoments { get; init; } = 3000;
 
     /// <summary>
     /// How many moments, for each step that may occur, the search may open while it also looks for the best time to find things out; past
