@@ -44,6 +44,8 @@ internal sealed class Sequencer(World world, int mostMoments, int mostRepeats, C
                 GaveUp = true;
                 return null;
             }
+            // A search that has come this far mostly finds nothing. Where there is nothing to find that is soon proved.
+            if (mostMoments - left == 2 * world.Works.Count && new JointReachability(world).IsOutOfReach()) return null;
             Open(then);
         }
         return null;

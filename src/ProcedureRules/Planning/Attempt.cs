@@ -14,8 +14,11 @@ namespace ProcedureRules.Planning;
 /// <param name="earlier">What an attempt before this one ran into; null where this is the first.</param>
 internal sealed class Attempt(ChoiceBook book, PlannerOptions options, CancellationToken cancellation, Failures? earlier = null)
 {
+    // How many times more sets of choices are tried where it is proved of each, which is quick, that it has no order.
+    private const int MostProved = 8;
+
     /// <summary>What kept the sets of choices tried from becoming plans.</summary>
-    public Failures Failures { get; } = new() { Before = earlier?.Tried ?? 0 };
+    public Failures Failures { get; } = earlier?.Again() ?? new Failures();
 
     /// <summary>The plan of the best set of choices that makes one; null where none does.</summary>
     public Plan? Plan(BeliefState beliefs)
@@ -30,7 +33,7 @@ internal sealed class Attempt(ChoiceBook book, PlannerOptions options, Cancellat
                 continue;
             }
             if (planner.Plan(decision) is { } plan) return plan;
-            if (++tried >= options.MostDecisions) break;
+            if (Failures.InVain >= options.MostDecisions || ++tried >= MostProved * options.MostDecisions) break;
         }
 
         return null;
@@ -39,7 +42,7 @@ internal sealed class Attempt(ChoiceBook book, PlannerOptions options, Cancellat
     /// <summary>What came of it where there is no plan: why the job stops, or what is wrong.</summary>
     public PlanResult Fail()
     {
-        if (!options.IsBrief && Failures.Unordered is { } decision && new Division(decision, book, options, cancellation).Find() is { } divided) return Stopped(decision, [divided]);
+        if (!options.IsBrief && Failures.Unordered is { } decision && new Division(decision, Failures, book, options, cancellation).Find() is { } divided) return Stopped(decision, [divided]);
         // Ways that could not be put in order say more of what is wrong than ways that are forbidden.
         if (Failures.Diagnostics.Count > 0) return new PlanResult(null, [Failures.Diagnostics[0]]);
         return Failures.Stopped is { } stopped ? Stopped(stopped, Failures.WhatStops()) : new PlanResult(null, [Messages.NoDecision()]);

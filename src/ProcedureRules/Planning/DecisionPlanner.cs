@@ -20,7 +20,7 @@ internal sealed class DecisionPlanner(ChoiceBook book, PlannerOptions options, F
         var questioner = new Questioner(decision.Beliefs, book);
         var checks = Checks(decision.Beliefs, questioner);
         // Where sets of choices have had no order, the next is first tried without checks: what has none without them has none with them.
-        if (failures.Tried > 0 && checks.Count > 0 && Plan(decision, questioner, [], isLast: true).Plan is null) return null;
+        if ((failures.InVain > 0 || failures.HasProof) && checks.Count > 0 && Plan(decision, questioner, [], isLast: true).Plan is null) return null;
         while (true)
         {
             var (plan, furthest) = Plan(decision, questioner, checks, isLast: checks.Count == 0);
@@ -46,7 +46,7 @@ internal sealed class DecisionPlanner(ChoiceBook book, PlannerOptions options, F
         var world = Requirements.Under(decision.Beliefs, checks);
         if (OrderRings.Find(world) is { } ring)
         {
-            if (isLast) failures.HasNoOrder(decision, PlanFailure.Ring(ring));
+            if (isLast) failures.HasNoOrder(decision, PlanFailure.Ring(ring), isProved: true);
             return (null, null);
         }
         if (PlanFailure.OutOfReach(world) is { Count: > 0 } missing)
@@ -54,13 +54,16 @@ internal sealed class DecisionPlanner(ChoiceBook book, PlannerOptions options, F
             if (isLast) failures.Stop(decision, missing);
             return (null, null);
         }
+        // Where some steps are proved to have no order, those of other answers and ways mostly are, too.
+        if (failures.HasProof && new JointReachability(world).IsOutOfReach()) return (null, null);
         var moments = MostMoments(world, isLast);
         var sequencer = new Sequencer(world, moments, options.MostRepeats, cancellation);
         var end = sequencer.Find();
-        IReadOnlyList<Moment> oneByOne = [.. OneByOne(decision.Beliefs, checks, sequencer.Motion, moments)];
+        failures.HasProof |= end is null && !sequencer.GaveUp;
+        IReadOnlyList<Moment> oneByOne = end is null && !sequencer.GaveUp ? [] : [.. OneByOne(decision.Beliefs, checks, sequencer.Motion, moments)];
         if (end is null && oneByOne.Count == 0)
         {
-            if (isLast) failures.HasNoOrder(decision, PlanFailure.NoOrder(world, sequencer));
+            if (isLast) failures.HasNoOrder(decision, PlanFailure.NoOrder(world, sequencer), isProved: !sequencer.GaveUp);
             return (null, sequencer.Furthest);
         }
         IReadOnlyList<Violation> violations = [];
@@ -80,7 +83,7 @@ internal sealed class DecisionPlanner(ChoiceBook book, PlannerOptions options, F
     // none in the next.
     private int MostMoments(World world, bool isLast)
     {
-        var tried = 1 + failures.Tried;
+        var tried = 1 + failures.InVain;
         return Math.Min(options.MostMoments, isLast ? Math.Max(2 * world.Works.Count, options.MostMoments / (tried * tried)) : options.MostMomentsWithChecks * world.Works.Count);
     }
 

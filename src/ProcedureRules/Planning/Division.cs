@@ -10,7 +10,7 @@ namespace ProcedureRules.Planning;
 /// Steps that one answer brings may be in the way of those that another brings: there is no order for both, and one for each. What divides
 /// them is then asked before anything is done.
 /// </summary>
-internal sealed class Division(Decision decision, ChoiceBook book, PlannerOptions options, CancellationToken cancellation)
+internal sealed class Division(Decision decision, Failures failures, ChoiceBook book, PlannerOptions options, CancellationToken cancellation)
 {
     // How many questions are tried, and how long a search each of their answers may take.
     private const int MostQuestions = 12;
@@ -27,7 +27,7 @@ internal sealed class Division(Decision decision, ChoiceBook book, PlannerOption
         foreach (var inquiry in new Questioner(beliefs, book).AskBefore(due).Take(MostQuestions))
         {
             if (beliefs.Network.Readers(inquiry.About) is not [var reader, ..]) continue;
-            var plans = Outcomes.Of(decision.Root, inquiry.About).ToLookup(answer => new Attempt(book, _quick, cancellation).Plan(decision.Root.With([answer])) is not null);
+            var plans = Outcomes.Of(decision.Root, inquiry.About).ToLookup(answer => new Attempt(book, _quick, cancellation, failures).Plan(decision.Root.With([answer])) is not null);
             if (!plans.Contains(true)) continue;
             var question = QuestionWriter.Write(beliefs, inquiry, []).Text;
             var fault = new Fault(new Wording(units => $"No order of the steps fits every answer to this question: {question.In(units)} Find it out first, then plan again."), false, reader);

@@ -9,11 +9,11 @@ internal sealed class Failures
     private readonly List<Diagnostic> _diagnostics = [];
     private readonly List<(Decision Decision, IReadOnlyList<Fault> Faults)> _stopped = [];
 
-    /// <summary>How many sets of choices had failed in an attempt before.</summary>
-    public int Before { get; init; }
+    /// <summary>How many sets of choices were searched for an order in vain, here and in an attempt before.</summary>
+    public int InVain { get; private set; }
 
-    /// <summary>How many sets of choices have failed for what is wrong with them.</summary>
-    public int Tried => Before + _diagnostics.Count;
+    /// <summary>Whether it was proved of some steps, here or in an attempt before, that they have no order.</summary>
+    public bool HasProof { get; set; }
 
     /// <summary>The first set of choices whose steps have no order.</summary>
     public Decision? Unordered { get; private set; }
@@ -30,15 +30,23 @@ internal sealed class Failures
     /// <summary>Something stands against a set of choices.</summary>
     public void Stop(Decision decision, IReadOnlyList<Fault> faults) => _stopped.Add((decision, faults));
 
-    /// <summary>The steps of a set of choices have no order.</summary>
-    public void HasNoOrder(Decision decision, Diagnostic diagnostic)
+    /// <summary>The steps of a set of choices have no order, or none was found.</summary>
+    public void HasNoOrder(Decision decision, Diagnostic diagnostic, bool isProved)
     {
         _diagnostics.Add(diagnostic);
         Unordered ??= decision;
+        if (!isProved) InVain++;
     }
 
     /// <summary>A draft did not pass its check.</summary>
-    public void Reject(Diagnostic diagnostic) => _diagnostics.Add(diagnostic);
+    public void Reject(Diagnostic diagnostic)
+    {
+        _diagnostics.Add(diagnostic);
+        InVain++;
+    }
+
+    /// <summary>What the next attempt starts from.</summary>
+    public Failures Again() => new() { InVain = InVain, HasProof = HasProof };
 
     /// <summary>What stands against every way is what stops the job; where each way has its own reason, all of them are told.</summary>
     public IReadOnlyList<Fault> WhatStops()
