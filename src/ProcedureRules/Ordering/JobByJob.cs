@@ -16,16 +16,20 @@ internal static class JobByJob
     {
         var left = jobs.Select((job, i) => new Queue<Step>(job.Where(step => step.Operation.Phase != Phase.Prove || !jobs.Skip(i + 1).Any(later => later.Contains(step))))).ToList();
         if (left.Exists(job => job.Any(step => !motion.World.ByStep.ContainsKey(step)))) return null;
+        var served = new List<Step>();
         var moment = Moment.Start(motion.World);
         for (left.RemoveAll(IsDone); left.Count > 0; left.RemoveAll(IsDone))
         {
-            if (left.Find(job => motion.Can(moment, Next(job))) is { } next) moment = moment.After(motion.World, motion.World.ByStep[next.Dequeue()]);
-            // What another job has done for good is not done again.
-            else if (left.Find(job => moment.Times(Next(job)) > 0 && Next(job).Phase != Phase.Prove) is { } served) served.Dequeue();
+            if (left.Find(job => motion.Can(moment, Next(job))) is { } next) Do(next.Dequeue());
+            // What another job has done is not done again, unless that job has undone it since.
+            else if (left.Find(job => moment.Times(Next(job)) > 0 && Next(job).Phase != Phase.Prove) is { } done) served.Add(done.Dequeue());
+            else if (served.Find(step => motion.Can(moment, motion.World.ByStep[step])) is { } undone && served.Remove(undone)) Do(undone);
             else return null;
         }
 
         return motion.IsEnd(moment) ? moment : null;
+
+        void Do(Step step) => moment = moment.After(motion.World, motion.World.ByStep[step]);
 
         Work Next(Queue<Step> job) => motion.World.ByStep[job.Peek()];
 

@@ -6,8 +6,6 @@ namespace ProcedureRules.Ordering;
 /// </summary>
 internal sealed class Preference(Motion motion)
 {
-    private const int MostDepth = 8;
-
     /// <summary>The steps that can be done at a moment, the best first; found only as far as they are asked for.</summary>
     public IEnumerable<Work> At(Moment moment)
     {
@@ -83,7 +81,7 @@ internal sealed class Preference(Motion motion)
     {
         var found = new List<Work>();
         var seen = new HashSet<Work>();
-        foreach (var work in stuck) Help(moment, work, MostDepth, seen, found);
+        foreach (var work in stuck) Help(moment, work, seen, found);
         return found;
     }
 
@@ -92,16 +90,16 @@ internal sealed class Preference(Motion motion)
         var found = new List<Work>();
         var seen = new HashSet<Work>();
         foreach (var end in motion.World.Ends)
-            if (!end.State.Holds(moment.State)) Reach(moment, end.State, MostDepth, seen, found);
+            if (!end.State.Holds(moment.State)) Reach(moment, end.State, seen, found);
         for (var i = 0; i < moment.Passed.Length; i++)
             if (moment.Passed[i] < motion.World.Waypoints[i].Count)
-                Reach(moment, motion.World.Waypoints[i][moment.Passed[i]], MostDepth, seen, found);
+                Reach(moment, motion.World.Waypoints[i][moment.Passed[i]], seen, found);
         return found;
     }
 
-    private void Help(Moment moment, Work work, int depth, HashSet<Work> seen, List<Work> found)
+    private void Help(Moment moment, Work work, HashSet<Work> seen, List<Work> found)
     {
-        if (depth == 0 || !seen.Add(work)) return;
+        if (!seen.Add(work)) return;
         var obstacles = motion.Obstacles(moment, work).ToList();
         if (obstacles.Count == 0)
         {
@@ -110,17 +108,17 @@ internal sealed class Preference(Motion motion)
         }
         foreach (var obstacle in obstacles)
         {
-            if (obstacle.Wanted is { } wanted) Reach(moment, wanted, depth - 1, seen, found);
-            else if (obstacle.Earlier is { } earlier) Help(moment, earlier, depth - 1, seen, found);
+            if (obstacle.Wanted is { } wanted) Reach(moment, wanted, seen, found);
+            else if (obstacle.Earlier is { } earlier) Help(moment, earlier, seen, found);
         }
     }
 
-    private void Reach(Moment moment, Guard wanted, int depth, HashSet<Work> seen, List<Work> found)
+    private void Reach(Moment moment, Guard wanted, HashSet<Work> seen, List<Work> found)
     {
         foreach (var (work, shift) in motion.World.ChangersOf(wanted.Variable))
         {
             var to = shift.To >= 0 ? shift.To : moment.Found(work, shift.Variable) ?? -1;
-            if (to >= 0 && wanted.States.Has(to)) Help(moment, work, depth, seen, found);
+            if (to >= 0 && wanted.States.Has(to)) Help(moment, work, seen, found);
         }
     }
 

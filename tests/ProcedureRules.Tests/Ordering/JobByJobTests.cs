@@ -28,6 +28,21 @@ public sealed class JobByJobTests
             ["take_pump(pump)", "renew_pump(pump)", "fit_pump(pump)", "take_pan(pan)", "renew_pan(pan)", "fit_pan(pan)", "check_for_leaks(engine)"],
             Order(Pump, ["take_pan", "renew_pump", "renew_pan", "fit_pan", "check_for_leaks"]));
 
+    // The second job finds the engine raised by the first, which waits for it; then the first lowers the engine before the second has made use of it.
+    [Fact]
+    public void Of_FirstJobUndoesWhatItDidForBoth_DoesItAgainForTheSecond() =>
+        Assert.Equal(
+            ["raise(engine)", "take_pump(pump)", "grease(engine)", "renew_pump(pump)", "fit_pump(pump)", "lower(engine)", "raise(engine)", "take_pan(pan)", "renew_pan(pan)", "fit_pan(pan)", "lower(engine)", "check_for_leaks(engine)"],
+            Order(
+                ["raise", "take_pump", "renew_pump", "fit_pump", "lower", "check_for_leaks"],
+                ["raise", "grease", "take_pan", "renew_pan", "fit_pan", "lower", "check_for_leaks"],
+                shop =>
+                {
+                    shop.Mark("engine.joints", "dry", "greased");
+                    shop.Pair("raise", "lower", "engine", "height: home -> raised").Operation("grease", "engine", "joints: dry -> greased", phase: Phase.Work);
+                    return shop.Needs("take_pump", "engine.height", "raised").Needs("take_pan", "engine.height", "raised").Do("grease", "engine").Order("grease", "renew_pump");
+                }));
+
     [Fact]
     public void Of_EachWaitsForTheOther_IsNone() =>
         Assert.Null(Order(Pump, Pan, shop => shop.Order("fit_pan", "take_pump").Order("fit_pump", "take_pan")));
@@ -44,6 +59,7 @@ public sealed class JobByJobTests
         var shop = new Shop();
         shop.Part("engine", "engine");
         shop.Mark("engine.leaks", "unchecked", "checked");
+        shop.Aspect("engine.height", "home", "raised");
         foreach (var part in new[] { "pump", "pan" })
         {
             shop.Part(part, part);
