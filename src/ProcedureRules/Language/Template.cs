@@ -12,6 +12,9 @@ public sealed class Template
     /// <summary>What every rendering of it starts with: the text before its first expression.</summary>
     internal string Lead { get; init; } = "";
 
+    /// <summary>What every rendering of it ends with: the text after its last expression.</summary>
+    internal string Tail { get; init; } = "";
+
     /// <summary>The checked expressions in its braces.</summary>
     internal IReadOnlyList<Node> Nodes { get; init; } = [];
 

@@ -47,7 +47,8 @@ internal sealed class Requirements
             foreach (var settled in check.Settles) AddEdge(null, check.Step, settled);
         var jobEnds = JobEnds();
         foreach (var work in _works) work.IsReturned = HasToComeBack(work, jobEnds);
-        foreach (var work in _works) work.Serves = ServedOnTheWayBack(work, jobEnds);
+        var wanting = Wanting();
+        foreach (var work in _works) work.Serves = ServedOnTheWayBack(work, jobEnds, wanting);
         var forbidden = _prohibitions.States
             .Select(state => (GuardOf(state.State), (IReadOnlyList<Guard>)GuardsOf(state.Source.Record))).ToList();
         var waypoints = Waypoints();
@@ -167,8 +168,22 @@ internal sealed class Requirements
             || (!end.State.States.Has(shift.To) && (shift.From.Bits & end.State.States.Bits) != 0));
     }
 
+    // For each variable the steps that find or need it in some of its states, in their order.
+    private List<(Work Work, StateSet States)>[] Wanting()
+    {
+        var wanting = new List<(Work, StateSet)>[_variables.Count];
+        for (var i = 0; i < wanting.Length; i++) wanting[i] = [];
+        foreach (var work in _works)
+        {
+            foreach (var need in work.Needs) wanting[need.Wanted.Variable].Add((work, need.Wanted.States));
+            foreach (var shift in work.Shifts) wanting[shift.Variable].Add((work, shift.From));
+        }
+
+        return wanting;
+    }
+
     // What is needed by steps of the way back only (a new seal, a tool that holds while something is tightened) is done when their turn comes.
-    private List<Work> ServedOnTheWayBack(Work work, Dictionary<int, EndState> jobEnds)
+    private List<Work> ServedOnTheWayBack(Work work, Dictionary<int, EndState> jobEnds, IReadOnlyList<List<(Work Work, StateSet States)>> wanting)
     {
         if (!work.IsDue || work.Shifts.Length == 0 || work.Step.Operation.Undoes is not null) return [];
         var served = new List<Work>();
@@ -177,13 +192,11 @@ internal sealed class Requirements
             var (part, aspect) = _variables[shift.Variable];
             var now = _situation.StateNow(part, aspect);
             if (shift.To < 0 || (jobEnds.TryGetValue(shift.Variable, out var end) && end.State.States.Has(shift.To) && !end.State.States.Has(now))) return [];
-            foreach (var other in _works)
+            foreach (var (other, states) in wanting[shift.Variable])
             {
-                if (ReferenceEquals(other, work) || ReferenceEquals(other, work.UndoneBy)) continue;
-                var needs = other.Needs.Select(need => need.Wanted).Concat(other.Shifts.Select(theirs => new Guard(theirs.Variable, theirs.From)));
-                if (!needs.Any(need => need.Variable == shift.Variable && need.States.Has(shift.To) && !need.States.Has(now))) continue;
+                if (ReferenceEquals(other, work) || ReferenceEquals(other, work.UndoneBy) || !states.Has(shift.To) || states.Has(now)) continue;
                 if (!other.IsWayBack) return [];
-                served.Add(other);
+                if (!served.Contains(other)) served.Add(other);
             }
         }
         return IsAskedFor(work) ? [] : served;

@@ -8,6 +8,7 @@ public sealed class Wording
 {
     private readonly Func<UnitSystem, string> _render;
     private readonly string _lead = "";
+    private readonly string _tail = "";
     private string? _us;
     private string? _si;
 
@@ -15,12 +16,12 @@ public sealed class Wording
     public Wording(Template template, IBeliefs beliefs, Binding binding)
     {
         ArgumentNullException.ThrowIfNull(template);
-        _lead = template.Lead;
+        (_lead, _tail) = (template.Lead, template.Tail);
         _render = units => template.Render(beliefs, binding, units);
     }
 
     /// <summary>A text without expressions.</summary>
-    public Wording(string text) => (_render, _lead) = (_ => text, text);
+    public Wording(string text) => (_render, _lead, _tail) = (_ => text, text, text);
 
     /// <summary>A text made from the units.</summary>
     public Wording(Func<UnitSystem, string> render) => _render = render;
@@ -31,10 +32,9 @@ public sealed class Wording
     /// <inheritdoc/>
     public override string ToString() => In(UnitSystem.Us);
 
-    /// <summary>Whether both read the same; rendered only where they start alike.</summary>
-    internal bool IsSame(Wording other)
-    {
-        var length = Math.Min(_lead.Length, other._lead.Length);
-        return string.CompareOrdinal(_lead, 0, other._lead, 0, length) == 0 && ToString() == other.ToString();
-    }
+    /// <summary>Whether both read the same; rendered only where they start and end alike.</summary>
+    internal bool IsSame(Wording other) =>
+        (_lead.StartsWith(other._lead, StringComparison.Ordinal) || other._lead.StartsWith(_lead, StringComparison.Ordinal))
+        && (_tail.EndsWith(other._tail, StringComparison.Ordinal) || other._tail.EndsWith(_tail, StringComparison.Ordinal))
+        && ToString() == other.ToString();
 }

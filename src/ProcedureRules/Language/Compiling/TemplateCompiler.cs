@@ -39,11 +39,12 @@ internal sealed class TemplateCompiler(CompilerContext context, RuleScope scope)
         }
 
         if (!isWhole) return null;
-        if (template.Parts is [TemplatePart.Plain { Text: var constant }]) return new() { Text = text, Lead = constant, Render = (_, _, _) => constant };
+        if (template.Parts is [TemplatePart.Plain { Text: var constant }]) return new() { Text = text, Lead = constant, Tail = constant, Render = (_, _, _) => constant };
         Piece[] all = [.. pieces];
         var startsWithName = template.Parts is [TemplatePart.Hole { Expression: Expression.Name }, ..];
         var lead = template.Parts is [TemplatePart.Plain first, ..] ? first.Text : "";
-        return new() { Text = text, Lead = lead, Nodes = nodes, Render = (beliefs, binding, units) => Join(all, startsWithName, beliefs, binding, units) };
+        var tail = template.Parts is [.., TemplatePart.Plain last] ? last.Text : "";
+        return new() { Text = text, Lead = lead, Tail = tail, Nodes = nodes, Render = (beliefs, binding, units) => Join(all, startsWithName, beliefs, binding, units) };
     }
 
     /// <summary>What stands for a fact that is not known: which one to ask for, since a text may lack several.</summary>

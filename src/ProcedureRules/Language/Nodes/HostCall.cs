@@ -13,6 +13,7 @@ internal sealed class HostCall : QuantityNode
     private readonly FunctionDefinition _function;
     private readonly Node[] _arguments;
     private readonly Action<string> _report;
+    private readonly RecentCalls _recent = new();
 
     public HostCall(FunctionDefinition function, Node[] arguments, Action<string> report)
         : base(function.Returns)
@@ -78,10 +79,18 @@ internal sealed class HostCall : QuantityNode
 
     private Quantity Call(Quantity[] quantities, string[] words)
     {
+        if (_recent.Of(quantities, words) is { } known) return known;
         try
         {
-            var result = _function.Implementation(new(_function, quantities, (string[])words.Clone()));
-            if (DimensionRules.Accepts(Dimension, result.Dimension)) return result.As(Dimension);
+            string[] now = [.. words];
+            var result = _function.Implementation(new(_function, quantities, now));
+            if (DimensionRules.Accepts(Dimension, result.Dimension))
+            {
+                result = result.As(Dimension);
+                _recent.Add(quantities, now, result);
+                return result;
+            }
+
             _report($"it gave {Dimensions.Phrase(result.Dimension)} instead of {Dimensions.Phrase(Dimension)}");
         }
 #pragma warning disable CA1031 // A plan is never lost to a mistake in somebody else's function: its value is unknown then.
