@@ -157,7 +157,7 @@ public sealed class ProcedureSession
         ArgumentNullException.ThrowIfNull(statements);
         var (said, diagnostics) = (_said.Fork(), new DiagnosticBag());
         foreach (var statement in statements) said.Say(statement, diagnostics);
-        var supposed = diagnostics.HasErrors ? null : Believe(said.Now, new InferenceSession(Beliefs.Network.Result.Rules), diagnostics);
+        var supposed = diagnostics.HasErrors ? null : Believe(said.Now, () => new InferenceSession(Beliefs.Network.Result.Rules), diagnostics);
         if (supposed is null) return new WhatIf(null, null, diagnostics.Ordered());
         // The same beliefs give the same plan.
         var before = _last is { } last && ReferenceEquals(last.Beliefs, Beliefs) ? last.Result : Plan(cancellation);
@@ -182,16 +182,16 @@ public sealed class ProcedureSession
     private void Refresh(DiagnosticBag diagnostics)
     {
         var next = _said.Now;
-        if (ReferenceEquals(next, Situation) || Believe(next, _inference, diagnostics) is not { } beliefs) return;
+        if (ReferenceEquals(next, Situation) || Believe(next, () => _inference, diagnostics) is not { } beliefs) return;
         Beliefs = beliefs;
         Situation = next;
     }
 
     // Readings go through the network alone; what it was not built for takes the rules.
-    private BeliefState? Believe(Situation next, InferenceSession inference, DiagnosticBag diagnostics) =>
+    private BeliefState? Believe(Situation next, Func<InferenceSession> inference, DiagnosticBag diagnostics) =>
         SituationChanges.Between(Situation, next) is { } changes && changes.All(Beliefs.Network.Covers)
             ? Beliefs.With(changes)
-            : Infer(inference, next, diagnostics) is { } beliefs ? beliefs.With(Fixed(beliefs.Network)) : null;
+            : Infer(inference(), next, diagnostics) is { } beliefs ? beliefs.With(Fixed(beliefs.Network)) : null;
 
     // In another network a choice that no longer comes up is not missed.
     private List<Supposition.Takes> Fixed(BeliefNetwork network) => [.. Situation.Ways.SelectMany(way => ChoiceReader.Find(way, network, new DiagnosticBag()))];

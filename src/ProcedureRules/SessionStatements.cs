@@ -40,7 +40,8 @@ internal sealed class SessionStatements
         var fact = next.Observations.Except(Now.Observations).Concat(Now.Observations.Except(next.Observations)).Select(observation => (FactKey?)observation.Fact)
             .Concat(next.Doubts.Except(Now.Doubts).Concat(Now.Doubts.Except(next.Doubts)).Select(doubt => (FactKey?)doubt.Fact))
             .FirstOrDefault();
-        Add(fact, situation => StatementReader.Apply(statement, situation, Source.Measured, new DiagnosticBag()) ?? situation);
+        _said.Add((fact, situation => StatementReader.Apply(statement, situation, Source.Measured, new DiagnosticBag()) ?? situation));
+        Now = next;
     }
 
     /// <summary>Says the value of a fact.</summary>
