@@ -11,4 +11,5 @@ namespace ProcedureRules.Testing;
 /// <param name="Due">The scenario that would notice.</param>
 /// <param name="Outcome">What came of it.</param>
 /// <param name="By">The case that noticed it; null where none did.</param>
-public sealed record MutantResult(string Id, string Pack, string Rule, SourceSpan Span, string Change, string Due, MutantOutcome Outcome, string? By);
+/// <param name="Ground">Why nobody noticed it; null where somebody did, or its rule matches nowhere.</param>
+public sealed record MutantResult(string Id, string Pack, string Rule, SourceSpan Span, string Change, string Due, MutantOutcome Outcome, string? By, string? Ground = null);

@@ -41,6 +41,7 @@ public static class MutationJson
         writer.WriteString("outcome", mutant.Outcome.ToString().ToLowerInvariant());
         if (mutant.By is { } by) writer.WriteString("by", by);
         else writer.WriteString("due", mutant.Due);
+        if (mutant.Ground is { } ground) writer.WriteString("why", ground);
         writer.WriteEndObject();
     }
 }

@@ -41,7 +41,7 @@ public sealed record MutationReport(IReadOnlyList<MutantResult> Mutants, IReadOn
             {
                 var mutant = mutants[i];
                 var known = file?.Find(mutant.Id);
-                results[i] = known is var (outcome, by) ? mutant.Result(outcome, by) : trial.Try(mutant);
+                results[i] = trial.WithGround(mutant, known is var (outcome, by) ? mutant.Result(outcome, by) : trial.Try(mutant));
                 if (known is null) file?.Add(results[i]);
                 else if (known.Value.By is { } noticed) trial.Prefer(noticed);
                 options.Progress?.Invoke(Interlocked.Increment(ref done), mutants.Count);

@@ -34,6 +34,7 @@ public static class MutationText
         {
             writer.Write($"{mutant.Span}: ", $"not noticed: {mutant.Change}", Tone.Hazard);
             writer.Write("    due: ", mutant.Due, Tone.Question);
+            if (mutant.Ground is { } ground) writer.Write("    why: ", ground);
         }
     }
 

@@ -38,6 +38,16 @@ internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments,
         return mutant.Result(MutantOutcome.Killed, noticing.Of.Case.Name);
     }
 
+    /// <summary>A result with the ground on which nobody noticed, where nobody did.</summary>
+    public MutantResult WithGround(Mutant mutant, MutantResult result)
+    {
+        if (result.Outcome != MutantOutcome.Survived) return result;
+        if (mutant.Edit.Matching(rules) is not { } matching)
+            return result with { Ground = SurvivalGround.Of(_stages.Count, [.. _stages.Select(tried => Changed(mutant.Edit, tried)).OfType<Candidate>().Select(MadeDifference.Of)]) };
+        var stages = Others(mutant.Edit).Concat(_stages).ToList();
+        return result with { Ground = SurvivalGround.Of(stages.Count, [.. stages.Select(tried => MadeDifference.Of(tried, More(matching.Changed, tried))).Where(difference => difference.Effects.Count > 0)]) };
+    }
+
     /// <summary>A case that has noticed one change of the rule is asked first about the next.</summary>
     public void Prefer(string name)
     {
@@ -121,9 +131,8 @@ internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments,
     private TriedStage? Noticing(Rematch matching, RuleEdit edit)
     {
         var planned = 0;
-        _without ??= [.. without(_stages[0].Rule).Select(moment => new TriedStage(moment))];
         // Where the rule matches already, less often shows that it matches more.
-        var others = _without.Where(stage => edit.MayMatch(stage.Of.Stage)).DistinctBy(stage => isThorough ? stage.Of.Case.Name : stage.Of.Case.Scenario).ToList();
+        var others = Others(edit);
         var known = _stages.OrderBy(stage => isThorough || stage.IsAtWork ? 0 : 1).ToList();
         foreach (var (tried, most) in others.Select(stage => (stage, MostPlans / 2)).Concat(known.Select(stage => (stage, MostPlans))))
         {
@@ -140,6 +149,17 @@ internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments,
 
         return null;
     }
+
+    // Where the rule has not matched, and may once it is changed.
+    private List<TriedStage> Others(RuleEdit edit)
+    {
+        _without ??= [.. without(_stages[0].Rule).Select(moment => new TriedStage(moment))];
+        return [.. _without.Where(stage => edit.MayMatch(stage.Of.Stage)).DistinctBy(stage => isThorough ? stage.Of.Case.Name : stage.Of.Case.Scenario)];
+    }
+
+    // The records that are more than before and not off; none where it is not known.
+    private IEnumerable<Record> More(RuleBase changed, TriedStage tried) =>
+        RuleMatches.Of(changed, tried.Of.Stage.Outcome.Beliefs.Network.Result, MostRecords, cancellation) is { } records ? tried.More(records).Where(record => !IsOff(record, tried)) : [];
 
     // Whatever would follow from records that say nothing says nothing either.
     private bool IsSilent(RuleBase changed, TriedStage tried) =>

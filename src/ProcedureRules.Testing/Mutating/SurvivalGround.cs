@@ -1,0 +1,104 @@
+using ProcedureRules.Beliefs;
+using ProcedureRules.Diagnostics;
+using ProcedureRules.Inference;
+using ProcedureRules.Language;
+using ProcedureRules.Packs;
+
+namespace ProcedureRules.Testing.Mutating;
+
+/// <summary>
+/// Why nobody notices a change, in words: whether it comes to nothing where its rule matches, whether other rules say the same there, or whether it
+/// is a difference that no plan shows. So a trainer knows whether a scenario is missing or the rule says too much.
+/// </summary>
+internal sealed class SurvivalGround
+{
+    private const int MostNames = 2;
+
+    private readonly SortedSet<string> _others = new(StringComparer.Ordinal);
+    private readonly SortedSet<string> _states = new(StringComparer.Ordinal);
+    private bool _isExplained = true;
+    private bool _isOrder;
+
+    private SurvivalGround()
+    {
+    }
+
+    /// <summary>The ground.</summary>
+    /// <param name="moments">How many moments were looked at.</param>
+    /// <param name="differences">Those at which the change makes a difference.</param>
+    public static string Of(int moments, IReadOnlyList<MadeDifference> differences)
+    {
+        if (differences.Count == 0) return $"it makes no difference at {Any(moments)} that the rule is tried at";
+        var planned = differences.Where(difference => difference.Effects.Count == 0 || difference.Effects.Any(said => IsInPlan(difference.Tried, said.Record, said.Effect))).ToList();
+        if (planned.Count == 0) return $"no plan has the steps that it makes a difference to ({Messages.Count(differences.Count, "moment")})";
+        if (planned.All(difference => difference.IsOpen)) return $"what the rule hangs on is not known where it makes a difference ({Messages.Count(planned.Count, "moment")})";
+        var ground = new SurvivalGround();
+        foreach (var difference in planned.Where(difference => !difference.IsOpen))
+        {
+            ground._isExplained &= difference.Effects.Count > 0;
+            foreach (var (record, effect) in difference.Effects) ground.Explain(difference.Tried, record, effect);
+        }
+
+        return $"{ground.Say()} ({Messages.Count(planned.Count, "moment")})";
+    }
+
+    private static string Any(int moments) => moments == 1 ? "the one moment" : $"any of the {moments} moments";
+
+    private string Say()
+    {
+        if (!_isExplained) return "it makes a difference to what is believed, and the plan comes out the same";
+        var also = _others.Count == 0 ? "" : $"others say the same: {string.Join(", ", _others.Take(MostNames).Select(Messages.Quote))}{(_others.Count > MostNames ? $" and {_others.Count - MostNames} more" : "")}";
+        var order = _isOrder ? "the steps come in an order that meets it without being asked for it" : "";
+        var anyway = _states.Count == 0 ? "" : $"no plan changes {string.Join(", ", _states.Take(MostNames).Select(Messages.Quote))}, so that it is met anyway";
+        return string.Join("; ", new[] { also, anyway, order }.Where(text => text.Length > 0));
+    }
+
+    private void Explain(TriedStage tried, Record record, Effect effect)
+    {
+        if (!IsInPlan(tried, record, effect)) return;
+        var others = Others(tried, record, effect).ToList();
+        if (others.Count > 0) _others.UnionWith(others);
+        else if (StateOf(record, effect) is { } state && IsSoAnyway(tried, state)) _states.Add($"{state.Part.Name}.{state.Aspect.Name}");
+        else if (effect.Conclusion is Conclusion.Need { Step: >= 0 }) _isOrder = true;
+        else _isExplained = false;
+    }
+
+    // Whether what is said is about no step, or about one of the plan.
+    private static bool IsInPlan(TriedStage tried, Record record, Effect effect) =>
+        effect.Conclusion is not Conclusion.Need { Step: >= 0 } need || tried.Of.Stage.Outcome.Plan.Steps.Any(step => step.Step.Equals(record.Binding.Step(need.Step)));
+
+    private static GroundState? StateOf(Record record, Effect effect) =>
+        effect.Conclusion is Conclusion.Need need ? new GroundState(record.Binding.Part(need.State.Slot), need.State.Aspect, need.State.States) : null;
+
+    private static bool IsSoAnyway(TriedStage tried, GroundState state)
+    {
+        var plan = tried.Of.Stage.Outcome.Plan;
+        return state.States.Has(plan.Situation.StateNow(state.Part, state.Aspect))
+            && !plan.Steps.Any(step => step.Changes.Any(change => change.Before.Part == state.Part && ReferenceEquals(change.Before.Aspect, state.Aspect)));
+    }
+
+    // The rules beside this one that ask for the same of the same step, or support the same; as firmly as the plan has it.
+    private static IEnumerable<string> Others(TriedStage tried, Record record, Effect effect)
+    {
+        var outcome = tried.Of.Stage.Outcome;
+        var beliefs = outcome.Plan.Beliefs.Network == outcome.Beliefs.Network ? outcome.Plan.Beliefs : outcome.Beliefs;
+        IEnumerable<RecordEffect> same = (effect.Conclusion, effect.Atom) switch
+        {
+            (Conclusion.Need { Step: >= 0 } need, _) => beliefs.Network.RecordsAbout(record.Binding.Step(need.Step)).Where(other => AsksForIt(other, record, need)),
+            (_, { } atom) => beliefs.Network.RecordsSupporting(atom),
+            _ => [],
+        };
+        return from other in same
+               let rule = Stages.RuleOf(other.Record)
+               where rule is not null && (rule.Pack, rule.Title) != (tried.Rule.Pack, tried.Rule.Title) && beliefs.Available(other.Record, other.Index) >= Assurance.Provisional
+               select rule.Title;
+    }
+
+    private static bool AsksForIt(RecordEffect other, Record record, Conclusion.Need need) =>
+        other.Effect.Conclusion is Conclusion.Need { Step: >= 0 } theirs
+        && other.Record.Binding.Step(theirs.Step).Equals(record.Binding.Step(need.Step))
+        && other.Record.Moments.Count == 0
+        && StateOf(other.Record, other.Effect) is { } state
+        && state.Part == record.Binding.Part(need.State.Slot) && ReferenceEquals(state.Aspect, need.State.Aspect)
+        && (state.States.Bits & ~need.State.States.Bits) == 0;
+}
