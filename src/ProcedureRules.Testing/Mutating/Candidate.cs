@@ -8,6 +8,12 @@ namespace ProcedureRules.Testing.Mutating;
 /// <param name="Forms">Their forms.</param>
 internal sealed record Candidate(TriedStage Tried, IReadOnlyList<Record> Own, RuleForms Forms)
 {
+    /// <summary>The places, among all records of the moment, of those that the change concerns.</summary>
+    public IReadOnlyList<int> Changed => [.. Tried.Of.Of.Where((at, i) => !ReferenceEquals(Own[i], Tried.Records[at]))];
+
+    /// <summary>Whether it makes another form of one of them.</summary>
+    public bool IsOtherwise => !Forms.Equals(Tried.Forms);
+
     /// <summary>All records of the moment after the change.</summary>
     public IReadOnlyList<Record> Records()
     {

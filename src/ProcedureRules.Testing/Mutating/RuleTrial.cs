@@ -43,9 +43,9 @@ internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments,
     {
         if (result.Outcome != MutantOutcome.Survived) return result;
         if (mutant.Edit.Matching(rules) is not { } matching)
-            return result with { Ground = SurvivalGround.Of(_stages.Count, [.. _stages.Select(tried => Changed(mutant.Edit, tried)).OfType<Candidate>().Select(MadeDifference.Of)]) };
+            return result with { Ground = SurvivalGround.Of(_stages, [.. _stages.Select(tried => Altered(mutant.Edit, tried)).OfType<Candidate>().Where(candidate => candidate.IsOtherwise).Select(MadeDifference.Of)]) };
         var stages = Others(mutant.Edit).Concat(_stages).ToList();
-        return result with { Ground = SurvivalGround.Of(stages.Count, [.. stages.Select(tried => MadeDifference.Of(tried, More(matching.Changed, tried))).Where(difference => difference.Effects.Count > 0)]) };
+        return result with { Ground = SurvivalGround.Of(stages, [.. stages.Select(tried => MadeDifference.Of(tried, More(matching.Changed, tried))).Where(difference => difference.Effects.Count > 0)]) };
     }
 
     /// <summary>A case that has noticed one change of the rule is asked first about the next.</summary>
@@ -87,20 +87,14 @@ internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments,
     }
 
     // Null where nothing of the rule is otherwise, or where nothing at the moment is about it.
-    private Candidate? Changed(RuleEdit edit, TriedStage tried)
-    {
-        var own = new Record[tried.Of.Of.Count];
-        var changed = new List<int>();
-        for (var i = 0; i < own.Length; i++)
-        {
-            var before = tried.Records[tried.Of.Of[i]];
-            own[i] = edit.Apply(before);
-            if (!ReferenceEquals(own[i], before)) changed.Add(tried.Of.Of[i]);
-        }
+    private Candidate? Changed(RuleEdit edit, TriedStage tried) =>
+        Altered(edit, tried) is { } candidate && (tried.Of.Held is not null || tried.Concerns(candidate.Changed)) && (isThorough || candidate.IsOtherwise) ? candidate : null;
 
-        if (changed.Count == 0 || (tried.Of.Held is null && !tried.Concerns(changed))) return null;
-        var forms = tried.FormsOf(own);
-        return !isThorough && forms.Equals(tried.Forms) ? null : new Candidate(tried, own, forms);
+    // Null where the change does not concern the records of the rule.
+    private static Candidate? Altered(RuleEdit edit, TriedStage tried)
+    {
+        Record[] own = [.. tried.Of.Of.Select(at => edit.Apply(tried.Records[at]))];
+        return own.Where((record, i) => !ReferenceEquals(record, tried.Records[tried.Of.Of[i]])).Any() ? new Candidate(tried, own, tried.FormsOf(own)) : null;
     }
 
     private static bool IsDue(Candidate candidate)

@@ -17,6 +17,7 @@ internal sealed class SurvivalGround
     private readonly SortedSet<string> _others = new(StringComparer.Ordinal);
     private readonly SortedSet<string> _states = new(StringComparer.Ordinal);
     private bool _isExplained = true;
+    private bool _isHeld;
     private bool _isOrder;
 
     private SurvivalGround()
@@ -24,11 +25,12 @@ internal sealed class SurvivalGround
     }
 
     /// <summary>The ground.</summary>
-    /// <param name="moments">How many moments were looked at.</param>
+    /// <param name="moments">The moments that were looked at.</param>
     /// <param name="differences">Those at which the change makes a difference.</param>
-    public static string Of(int moments, IReadOnlyList<MadeDifference> differences)
+    public static string Of(IReadOnlyCollection<TriedStage> moments, IReadOnlyList<MadeDifference> differences)
     {
-        if (differences.Count == 0) return $"it makes no difference at {Any(moments)} that the rule is tried at";
+        if (differences.Count == 0)
+            return $"{(moments.All(moment => moment.Forms.Forms.All(form => form.IsOff)) ? "the rule does not hold, with the change or without," : "it makes no difference")} at {Any(moments.Count)} that the rule is tried at";
         var planned = differences.Where(difference => difference.Effects.Count == 0 || difference.Effects.Any(said => IsInPlan(difference.Tried, said.Record, said.Effect))).ToList();
         if (planned.Count == 0) return $"no plan has the steps that it makes a difference to ({Messages.Count(differences.Count, "moment")})";
         if (planned.All(difference => difference.IsOpen)) return $"what the rule hangs on is not known where it makes a difference ({Messages.Count(planned.Count, "moment")})";
@@ -36,6 +38,7 @@ internal sealed class SurvivalGround
         foreach (var difference in planned.Where(difference => !difference.IsOpen))
         {
             ground._isExplained &= difference.Effects.Count > 0;
+            ground._isHeld |= difference.Tried.Of.Held is not null;
             foreach (var (record, effect) in difference.Effects) ground.Explain(difference.Tried, record, effect);
         }
 
@@ -46,7 +49,7 @@ internal sealed class SurvivalGround
 
     private string Say()
     {
-        if (!_isExplained) return "it makes a difference to what is believed, and the plan comes out the same";
+        if (!_isExplained) return _isHeld ? "it makes a difference to what is believed, and the plan comes out the same" : "it makes a difference that no expectation speaks of";
         var also = _others.Count == 0 ? "" : $"others say the same: {string.Join(", ", _others.Take(MostNames).Select(Messages.Quote))}{(_others.Count > MostNames ? $" and {_others.Count - MostNames} more" : "")}";
         var order = _isOrder ? "the steps come in an order that meets it without being asked for it" : "";
         var anyway = _states.Count == 0 ? "" : $"no plan changes {string.Join(", ", _states.Take(MostNames).Select(Messages.Quote))}, so that it is met anyway";
