@@ -31,11 +31,13 @@ public static class WhyNot
             .OrderBy(rule => rule.Missing).Take(MostRules).ToList();
         var search = new SmallestChange(beliefs, target, cancellation);
         var reasons = new Reasons(plan.Beliefs);
-        var forbidden = target.Forbidding().Where(source => IsOn(source, plan.Beliefs)).ToList();
+        // A rule that forbids it on account of several steps says so once.
+        var forbidden = target.Forbidding().Where(source => IsOn(source, plan.Beliefs)).Select(source => reasons.Of(source.Record))
+            .DistinctBy(reason => (reason.Pack, reason.Rule, reason.Text.ToString())).ToList();
         var behind = records.Concat(target.Forbidding().Select(source => source.Record)).Concat(target.ForbiddingRivals().Select(source => source.Record)).Distinct();
         var change = search.Find([.. behind]);
         return new WhyNotAnswer(
-            target.Text, target.NotTaken(plan), [.. forbidden.Select(source => reasons.Of(source.Record))], rules, change, search.Result, search.Tried);
+            target.Text, target.NotTaken(plan), forbidden, rules, change, search.Result, search.Tried);
     }
 
     /// <summary>The step spelt nearest to an item that was not found; null where none is near.</summary>

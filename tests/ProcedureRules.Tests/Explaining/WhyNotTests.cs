@@ -34,6 +34,7 @@ public class WhyNotTests
         var answer = Ask("oil-pan", "jack_under_pan(engine)");
         Assert.Contains("boss of the block", Assert.Single(answer.NotTaken).ToString(), StringComparison.Ordinal);
         Assert.Contains(answer.ForbiddenBy, reason => reason.Text.ToString().Contains("dented", StringComparison.Ordinal));
+        Assert.Distinct(answer.ForbiddenBy.Select(reason => (reason.Rule, reason.Text.ToString())));
     }
 
     [Fact]
