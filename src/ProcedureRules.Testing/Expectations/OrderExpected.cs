@@ -10,7 +10,7 @@ internal sealed record OrderExpected(SourceSpan Span, string Text, StepPick Firs
     {
         var (first, second) = (First.In(outcome.Plan), Second.In(outcome.Plan));
         foreach (var (pick, steps) in new[] { (First, first), (Second, second) })
-            if (steps.Count == 0) return Judgement.Of(false, () => $"'{pick.Name}' is not in the plan", () => Explanation.WhyNot(outcome, pick.Name));
+            if (steps.Count == 0) return Judgement.Of(false, () => $"'{pick.Name}' is not in the plan", () => Explanation.WhyNot(outcome, pick.Step));
         return Judgement.Of(
             first[^1].Number < second[0].Number,
             () => $"step {first[^1].Number}: {first[^1].Text}, after step {second[0].Number}: {second[0].Text}",

@@ -7,7 +7,7 @@ namespace ProcedureRules.Testing.Scenarios;
 /// <summary>What an expectation looks like: one keyword, and what may stand beside it. The keywords are those of the conclusions, where there is one.</summary>
 internal static class ExpectationShapes
 {
-    private static readonly Shape StepName = new TextShape { Format = "step", Examples = ["drain_oil", "drain_oil(engine)"] };
+    private static readonly Shape StepName = new TextShape { Format = "step", Examples = ["drain_oil", "drain_oil(engine)", "drain_oil#2"] };
     private static readonly Shape Words = new TextShape { Format = "words", Examples = ["Not under the oil pan"] };
     private static readonly Field At = Optional("at", StepName, "The step it stands at.");
 
@@ -18,7 +18,7 @@ internal static class ExpectationShapes
         "an expectation",
         [
             Way("plan", new WordShape("goes_on", "stops"), "Whether the plan leads to the end of the job, or says why it cannot go on."),
-            Way("step", StepName, "The step is in the plan: an operation, on any part or on one.", Optional("is", new WordShape("sure", "possible"), "Whether it is sure, or done only if a check says so.")),
+            Way("step", StepName, "The step is in the plan: an operation, on any part or on one; with `#2` behind it the second time it is done.", Optional("is", new WordShape("sure", "possible"), "Whether it is sure, or done only if a check says so.")),
             Way("no_step", StepName, "The step is not in the plan."),
             Way("order", new TextShape { Format = "order", Examples = ["drain_oil before remove_pan"] }, "Both steps are in the plan, and all of the first come before all of the second."),
             .. AtSteps("danger", "warning", "caution", "notice"),

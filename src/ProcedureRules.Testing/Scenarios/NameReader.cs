@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
 using ProcedureRules.Diagnostics;
 using ProcedureRules.Facts;
@@ -24,17 +25,17 @@ internal sealed partial class NameReader(Situation situation, DiagnosticBag bag)
             return null;
         }
 
-        var (name, on) = (match.Groups["name"], match.Groups["part"]);
+        var (name, on, time) = (match.Groups["name"], match.Groups["part"], match.Groups["time"].Success ? int.Parse(match.Groups["time"].ValueSpan, CultureInfo.InvariantCulture) : (int?)null);
         if (!Vocabulary.Operations.TryGetValue(name.Value, out var operation))
         {
             bag.Add(Messages.UnknownName(text.SpanAt(start + name.Index, name.Length), "operation", name.Value, Vocabulary.Operations.Keys));
             return null;
         }
 
-        if (!on.Success) return new StepPick(operation, null);
+        if (!on.Success) return new StepPick(operation, null, time);
         var span = text.SpanAt(start + on.Index, on.Length);
         if (Part(on.Value, span) is not { } part) return null;
-        if (part.Kind.IsA(operation.On)) return new StepPick(operation, part.Name);
+        if (part.Kind.IsA(operation.On)) return new StepPick(operation, part.Name, time);
         bag.Add(Messages.StepOnOtherKind(span, operation.Name, operation.On.Name, part.Name, part.Kind.Name));
         return null;
     }
@@ -47,7 +48,7 @@ internal sealed partial class NameReader(Situation situation, DiagnosticBag bag)
     {
         var match = Call().Match(text.Text);
         var (name, on) = (match.Groups["name"], match.Groups["part"]);
-        if (!match.Success || !on.Success)
+        if (!match.Success || !on.Success || match.Groups["time"].Success)
         {
             bag.Add(Messages.CauseForm(text.Span, text.Text));
             return null;
@@ -84,6 +85,6 @@ internal sealed partial class NameReader(Situation situation, DiagnosticBag bag)
 
     private Part? Part(string name, SourceSpan span) => PartNames.Find(name, span, _builder, isSilentOnAbsent: false, bag);
 
-    [GeneratedRegex(@"\A\s*(?<name>[a-z][a-z0-9_]*)\s*(?:\(\s*(?<part>[a-z][a-z0-9_]*)\s*\))?\s*\z", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"\A\s*(?<name>[a-z][a-z0-9_]*)\s*(?:\(\s*(?<part>[a-z][a-z0-9_]*)\s*\))?(?:#(?<time>[1-9][0-9]?))?\s*\z", RegexOptions.CultureInvariant)]
     private static partial Regex Call();
 }

@@ -49,7 +49,7 @@ internal static partial class Messages
         ParameterCode.At(span, $"nothing uses {Quote(name)}").Note($"write {{{name}}} where its value is due");
 
     public static Diagnostic StepForm(SourceSpan span, string text) =>
-        ExpectationCode.At(span, $"{Quote(text)} is not a step: write 'drain_oil', or 'drain_oil(engine)' for one part");
+        ExpectationCode.At(span, $"{Quote(text)} is not a step: write 'drain_oil', 'drain_oil(engine)' for one part, or 'drain_oil#2' for the second time");
 
     public static Diagnostic StepOnOtherKind(SourceSpan span, string operation, string due, string part, string kind) =>
         ExpectationCode.At(span, $"{Quote(operation)} is done on a part of the kind {Quote(due)}; {Quote(part)} is a {Quote(kind)}");

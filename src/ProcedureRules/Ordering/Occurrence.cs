@@ -1,3 +1,5 @@
+using ProcedureRules.Language;
+
 namespace ProcedureRules.Ordering;
 
 /// <summary>One step at its place in an order, with the states before and after it.</summary>
@@ -9,11 +11,9 @@ internal sealed record Occurrence(int Index, string Id, Work Work, int[] Before,
         var moments = new List<Moment>();
         for (var moment = end; moment.Did is not null; moment = moment.Earlier!) moments.Add(moment);
         moments.Reverse();
-        return [.. moments.Select((moment, i) =>
-        {
-            var times = moment.Times(moment.Did!);
-            var id = times == 1 ? moment.Did!.Step.Name : $"{moment.Did!.Step.Name}#{times}";
-            return new Occurrence(i, id, moment.Did!, moment.Earlier!.State, moment.State);
-        })];
+        return [.. moments.Select((moment, i) => new Occurrence(i, IdOf(moment.Did!.Step, moment.Times(moment.Did!)), moment.Did!, moment.Earlier!.State, moment.State))];
     }
+
+    /// <summary>The id of a step the first time it is done, the second, and so on.</summary>
+    public static string IdOf(Step step, int time) => time == 1 ? step.Name : $"{step.Name}#{time}";
 }
