@@ -2,7 +2,6 @@ using ProcedureRules.Beliefs;
 using ProcedureRules.Diagnostics;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
-using ProcedureRules.Packs;
 
 namespace ProcedureRules.Testing.Mutating;
 

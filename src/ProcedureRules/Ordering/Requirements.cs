@@ -183,7 +183,7 @@ internal sealed class Requirements
     }
 
     // What is needed by steps of the way back only (a new seal, a tool that holds while something is tightened) is done when their turn comes.
-    private List<Work> ServedOnTheWayBack(Work work, Dictionary<int, EndState> jobEnds, IReadOnlyList<List<(Work Work, StateSet States)>> wanting)
+    private List<Work> ServedOnTheWayBack(Work work, Dictionary<int, EndState> jobEnds, List<(Work Work, StateSet States)>[] wanting)
     {
         if (!work.IsDue || work.Shifts.Length == 0 || work.Step.Operation.Undoes is not null) return [];
         var served = new List<Work>();
