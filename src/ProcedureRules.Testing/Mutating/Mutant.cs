@@ -13,6 +13,5 @@ namespace ProcedureRules.Testing.Mutating;
 internal sealed record Mutant(string Id, string Pack, string Rule, SourceSpan Span, string Change, string Due, RuleEdit Edit)
 {
     /// <summary>What came of it.</summary>
-    public MutantResult Result(MutantOutcome outcome, string? by, string? ground = null) => new(Id, Pack, Rule, Span, Change, Due, outcome, by, ground);
+    public MutantResult Result(MutantOutcome outcome, string? by) => new(Id, Pack, Rule, Span, Change, Due, outcome, by);
 }
-

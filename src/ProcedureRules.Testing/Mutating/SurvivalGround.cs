@@ -30,7 +30,7 @@ internal sealed class SurvivalGround
     {
         if (differences.Count == 0)
             return $"{(moments.All(moment => moment.Forms.Forms.All(form => form.IsOff)) ? "the rule does not hold, with the change or without," : "it makes no difference")} at {Any(moments.Count)} that the rule is tried at";
-        var planned = differences.Where(difference => difference.Effects.Count == 0 || difference.Effects.Any(said => IsInPlan(difference.Tried, said.Record, said.Effect))).ToList();
+        var planned = differences.Where(difference => difference.Effects.Count == 0 || difference.Effects.Any(said => IsInPlan(difference.Tried, said.Record))).ToList();
         if (planned.Count == 0) return $"no plan has the steps that it makes a difference to ({Messages.Count(differences.Count, "moment")})";
         if (planned.All(difference => difference.IsOpen)) return $"what the rule hangs on is not known where it makes a difference ({Messages.Count(planned.Count, "moment")})";
         var ground = new SurvivalGround();
@@ -57,7 +57,7 @@ internal sealed class SurvivalGround
 
     private void Explain(TriedStage tried, Record record, Effect effect)
     {
-        if (!IsInPlan(tried, record, effect)) return;
+        if (!IsInPlan(tried, record)) return;
         var others = Others(tried, record, effect).ToList();
         if (others.Count > 0) _others.UnionWith(others);
         else if (StateOf(record, effect) is { } state && IsSoAnyway(tried, state)) _states.Add($"{state.Part.Name}.{state.Aspect.Name}");
@@ -65,9 +65,9 @@ internal sealed class SurvivalGround
         else _isExplained = false;
     }
 
-    // Whether what is said is about no step, or about one of the plan.
-    private static bool IsInPlan(TriedStage tried, Record record, Effect effect) =>
-        effect.Conclusion is not Conclusion.Need { Step: >= 0 } need || tried.Of.Stage.Outcome.Plan.Steps.Any(step => step.Step.Equals(record.Binding.Step(need.Step)));
+    // Whether the plan has the steps that the record is about; one that is about none is always about the plan.
+    private static bool IsInPlan(TriedStage tried, Record record) =>
+        record.Premises.OfType<Atom.Occurs>().All(occurs => tried.Of.Stage.Outcome.Plan.Steps.Any(step => step.Step.Equals(occurs.Step)));
 
     private static GroundState? StateOf(Record record, Effect effect) =>
         effect.Conclusion is Conclusion.Need need ? new GroundState(record.Binding.Part(need.State.Slot), need.State.Aspect, need.State.States) : null;

@@ -54,8 +54,9 @@ internal sealed class DecisionPlanner(ChoiceBook book, PlannerOptions options, F
             if (isLast) failures.Stop(decision, missing);
             return (null, null);
         }
-        // Where some steps are proved to have no order, those of other answers and ways mostly are, too.
-        if (failures.HasProof && new JointReachability(world).IsOutOfReach()) return (null, null);
+        // Where some steps are proved to have no order, those of other answers and ways mostly are, too. The first failure is searched, so that it
+        // tells what is stuck.
+        if (failures.HasProof && (!isLast || failures.Unordered is not null) && new JointReachability(world).IsOutOfReach()) return (null, null);
         var moments = MostMoments(world, isLast);
         var sequencer = new Sequencer(world, moments, options.MostRepeats, cancellation);
         var end = sequencer.Find();
