@@ -32,6 +32,33 @@ public class DividedOrderTests
           - {rule: worn, for: {s: step}, when: [ s does put_on_pump, pump.worn is yes ], then: [ {caution: "It is worn."} ], because: It is worn., basis: none}
         """;
 
+    // The mount comes out free and with the engine up; it is freed with the engine home, and the engine goes up with the mount fastened.
+    private const string Stuck = """
+        pack: mounts
+        version: 1.0.0
+        about: A mount that never comes out
+        places: [bay]
+        kinds: {vehicle: {}, engine: {}, mount: {}}
+        aspects:
+          engine.height: {states: [home, raised], normal: home}
+          mount.joint: {states: [fastened, free], normal: fastened}
+          mount.place: {states: [fitted, off], normal: fitted}
+        facts:
+          mount.worn: {type: yes_no, ask: "Is the {it} worn?", find: look_at_mount}
+        operations:
+          look_at_mount: {on: mount, text: "Look at the {it}", place: bay, time: 1 min}
+          raise: {on: engine, text: "Raise the {it}", change: {height: home -> raised}, undo: lower, place: bay, time: 10 min, needs: [ mount.joint is fastened ]}
+          lower: {on: engine, text: "Lower the {it}", time: 10 min}
+          loosen: {on: mount, text: "Free the {it}", change: {joint: fastened -> free}, undo: fasten, place: bay, time: 10 min, needs: [ engine.height is home ]}
+          fasten: {on: mount, text: "Fasten the {it}", time: 10 min}
+          take_out_mount: {on: mount, text: "Take out the {it}", change: {place: fitted -> off}, undo: put_in_mount, place: bay, time: 10 min, needs: [ it.joint is free, engine.height is raised ]}
+          put_in_mount: {on: mount, text: "Put in the {it}", time: 10 min}
+        jobs:
+          renew: {on: mount, text: "Renew the {it}", do: [ take_out_mount(it) ]}
+        rules:
+          - {rule: worn, for: {s: step}, when: [ s does take_out_mount, mount.worn is yes ], then: [ {caution: "It is worn."} ], because: It is worn., basis: none}
+        """;
+
     [Fact]
     public void Plan_NoOrderFitsEveryAnswer_StopsAndAsksWhatDecides()
     {
@@ -51,6 +78,15 @@ public class DividedOrderTests
     {
         var steps = Plan($"pipe.in_front={answer}").Steps.Select(step => step.Step.Operation.Name).ToList();
         Assert.InRange(steps.IndexOf(first), 0, steps.IndexOf(second) - 1);
+    }
+
+    [Fact]
+    public void Plan_ProvedToHaveNoOrder_TellsWhatIsStuck()
+    {
+        var diagnostic = Assert.Single(OnePack.Open(Stuck, "engine: engine, mount: mount", "renew").Plan().Diagnostics);
+
+        Assert.Equal("PR0702", diagnostic.Code);
+        Assert.Contains("take_out_mount(mount)", diagnostic.Message, StringComparison.Ordinal);
     }
 
     private static Plan Plan(params string[] statements) => OnePack.Plan(Pack, "pump: pump, pipe: pipe", "clean", statements);
