@@ -83,7 +83,7 @@ public class DividedOrderTests
     [Fact]
     public void Plan_ProvedToHaveNoOrder_TellsWhatIsStuck()
     {
-        var diagnostic = Assert.Single(OnePack.Open(Stuck, "engine: engine, mount: mount", "renew").Plan().Diagnostics);
+        var diagnostic = Assert.Single(OnePack.Open(Stuck, "engine: engine, mount: mount", "renew").Plan(TestContext.Current.CancellationToken).Diagnostics);
 
         Assert.Equal("PR0702", diagnostic.Code);
         Assert.Contains("take_out_mount(mount)", diagnostic.Message, StringComparison.Ordinal);
