@@ -35,7 +35,7 @@ public sealed record CoverageReport(
         ArgumentNullException.ThrowIfNull(engine);
         ArgumentNullException.ThrowIfNull(cases);
         var ledger = new CoverageLedger(engine.Rules);
-        Parallel.ForEach(cases, new ParallelOptions { CancellationToken = cancellation }, one =>
+        Parallel.ForEach(cases, Workers.Options(cancellation), one =>
         {
             var sheet = new CoverageSheet();
             one.Run(stage => sheet.Note(stage.Outcome.Plan), cancellation);

@@ -33,7 +33,7 @@ public sealed record MutationReport(IReadOnlyList<MutantResult> Mutants, IReadOn
         var (results, done) = (new MutantResult[mutants.Count], 0);
         // The mutants of a rule share what is known of it, in an order that does not hang on threads.
         var rules = Enumerable.Range(0, mutants.Count).GroupBy(i => (mutants[i].Pack, mutants[i].Rule)).Select(rule => rule.ToList()).ToList();
-        Parallel.ForEach(Partitioner.Create(rules, EnumerablePartitionerOptions.NoBuffering), new ParallelOptions { CancellationToken = cancellation }, rule =>
+        Parallel.ForEach(Partitioner.Create(rules, EnumerablePartitionerOptions.NoBuffering), Workers.Options(cancellation), rule =>
         {
             var (pack, name) = (mutants[rule[0]].Pack, mutants[rule[0]].Rule);
             var trial = new RuleTrial(engine.Rules, stages.With(pack, name), stages.Without, options.IsThorough, cancellation);

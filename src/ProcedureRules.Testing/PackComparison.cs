@@ -71,7 +71,7 @@ public sealed record PackComparison
         pairs.AddScenarios(scenariosBefore, scenariosAfter);
         pairs.AddGenerated(options.Generated, options.Seed);
         var (plans, compared) = (new IReadOnlyList<ComparedPlan>[pairs.Both.Count], 0);
-        Parallel.For(0, plans.Length, new ParallelOptions { CancellationToken = cancellation }, i =>
+        Parallel.For(0, plans.Length, Workers.Options(cancellation), i =>
         {
             var (old, now) = (TurnPlan.Of(before, pairs.Both[i].Before, cancellation), TurnPlan.Of(after, pairs.Both[i].After, cancellation));
             Interlocked.Add(ref compared, Math.Max(old.Count, now.Count));

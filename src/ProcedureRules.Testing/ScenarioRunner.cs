@@ -10,7 +10,7 @@ public static class ScenarioRunner
     {
         ArgumentNullException.ThrowIfNull(cases);
         var results = new CaseResult[cases.Count];
-        Parallel.For(0, cases.Count, new ParallelOptions { CancellationToken = cancellation }, i => results[i] = cases[i].Run(cancellation));
+        Parallel.For(0, cases.Count, Workers.Options(cancellation), i => results[i] = cases[i].Run(cancellation));
         return results;
     }
 }

@@ -9,7 +9,7 @@ internal sealed record ApprovedRun(CaseResult Result, IReadOnlyList<(string Name
     public static IReadOnlyList<ApprovedRun> Of(IReadOnlyList<ScenarioCase> cases, Func<ScenarioCase, bool> isMeant, CancellationToken cancellation)
     {
         var runs = new ApprovedRun[cases.Count];
-        Parallel.For(0, cases.Count, new ParallelOptions { CancellationToken = cancellation }, i =>
+        Parallel.For(0, cases.Count, Workers.Options(cancellation), i =>
         {
             var (plans, of) = (new List<(string, IReadOnlyList<OutlineBlock>)>(), cases[i]);
             var result = (isMeant(of) ? of.HeldTo(new Dictionary<int, ApprovedSection>()) : of).Run(

@@ -8,7 +8,9 @@ namespace ProcedureRules.Testing.Mutating;
 /// <summary>A condition that binds, or one on the state at the start, is dropped: the rule may match more, so it is inferred with anew.</summary>
 internal sealed class BindingEdit(IReadOnlyList<(CompiledRule Old, CompiledRule New)> rules) : RuleEdit
 {
-    public override Rematch? Matching(RuleBase all) => new(RuleCopies.With(all, rules), RuleCopies.Only(all, [.. rules.Select(pair => pair.New)]));
+    private Rematch? _matching;
+
+    public override Rematch? Matching(RuleBase all) => _matching ??= new(all, rules);
 
     public override Record Apply(Record record) => record;
 

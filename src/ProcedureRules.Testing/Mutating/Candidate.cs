@@ -8,11 +8,16 @@ namespace ProcedureRules.Testing.Mutating;
 /// <param name="Forms">Their forms.</param>
 internal sealed record Candidate(TriedStage Tried, IReadOnlyList<Record> Own, RuleForms Forms)
 {
+    private MadeDifference? _difference;
+
     /// <summary>The places, among all records of the moment, of those that the change concerns.</summary>
     public IReadOnlyList<int> Changed => [.. Tried.Of.Of.Where((at, i) => !ReferenceEquals(Own[i], Tried.Records[at]))];
 
     /// <summary>Whether it makes another form of one of them.</summary>
     public bool IsOtherwise => !Forms.Equals(Tried.Forms);
+
+    /// <summary>What it makes come or go.</summary>
+    public MadeDifference Difference => _difference ??= MadeDifference.Of(this);
 
     /// <summary>All records of the moment after the change.</summary>
     public IReadOnlyList<Record> Records()
@@ -22,9 +27,9 @@ internal sealed record Candidate(TriedStage Tried, IReadOnlyList<Record> Own, Ru
         return records;
     }
 
-    /// <summary>Candidates by how likely they are to notice: where the change turns something that is settled, where the plan shows the rule at work, then one of each scenario in turn.</summary>
+    /// <summary>Candidates by how likely they are to notice: where the change turns something that is settled, where the plan shows the rule at work, then one of each scenario in turn; what takes long to plan comes last.</summary>
     public static IEnumerable<Candidate> InOrder(IEnumerable<Candidate> candidates) => candidates
-        .GroupBy(one => (one.IsTurned ? 0 : 2) + (one.Tried.IsAtWork ? 0 : 1))
+        .GroupBy(one => (one.Tried.Of.IsSlow ? 4 : 0) + (one.IsTurned ? 0 : 2) + (one.Tried.IsAtWork ? 0 : 1))
         .OrderBy(group => group.Key)
         .SelectMany(group => group.GroupBy(one => one.Tried.Of.Case.Scenario)
             .SelectMany(scenario => scenario.Select((one, i) => (one, i)))

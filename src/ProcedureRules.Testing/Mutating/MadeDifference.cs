@@ -8,6 +8,20 @@ namespace ProcedureRules.Testing.Mutating;
 /// <param name="IsOpen">Whether the rule is open there, with the change and without: what a condition of it hangs on is not known.</param>
 internal sealed record MadeDifference(TriedStage Tried, IReadOnlyList<(Record Record, Effect Effect)> Effects, bool IsOpen)
 {
+    /// <summary>Whether the plan has the steps that it is about.</summary>
+    public bool IsInPlan => Effects.Count == 0 || Effects.Any(said => Showing.IsInPlan(Tried, said.Record));
+
+    /// <summary>What is known of how it shows: the likeliest of all that comes or goes.</summary>
+    public DifferenceSort Sort => !IsInPlan ? DifferenceSort.Absent
+        : IsOpen ? DifferenceSort.Open
+        : Effects.Count == 0 ? DifferenceSort.Plain
+        : Effects.Where(said => Showing.IsInPlan(Tried, said.Record)).Min(said => SortOf(said.Record, said.Effect));
+
+    private DifferenceSort SortOf(Record record, Effect effect) =>
+        Showing.Others(Tried, record, effect).Any() || (Showing.StateOf(record, effect) is { } state && Showing.IsSoAnyway(Tried, state)) ? DifferenceSort.Anyway
+        : Showing.IsOrder(effect) ? DifferenceSort.Order
+        : DifferenceSort.Plain;
+
     /// <summary>What comes or goes with a change that makes other records of a rule.</summary>
     public static MadeDifference Of(Candidate candidate)
     {

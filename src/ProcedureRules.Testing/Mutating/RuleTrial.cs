@@ -22,8 +22,6 @@ internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments,
     // A change that makes the rules run away is noticed by it, long before memory is.
     private const int MostRecords = 50_000;
 
-    // What as many plans at as different moments do not notice, more of them seldom do.
-    private const int MostPlans = 12;
     private readonly List<TriedStage> _stages = [.. moments.GroupBy(moment => moment.Case.Scenario).SelectMany(scenario => scenario.Select((moment, turn) => new TriedStage(moment) { Turn = turn })).OrderBy(stage => stage.Turn)];
 
     private List<TriedStage>? _without;
@@ -45,7 +43,7 @@ internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments,
         if (mutant.Edit.Matching(rules) is not { } matching)
             return result with { Ground = SurvivalGround.Of(_stages, [.. _stages.Select(tried => Altered(mutant.Edit, tried)).OfType<Candidate>().Where(candidate => candidate.IsOtherwise).Select(MadeDifference.Of)]) };
         var stages = Others(mutant.Edit).Concat(_stages).ToList();
-        return result with { Ground = SurvivalGround.Of(stages, [.. stages.Select(tried => MadeDifference.Of(tried, More(matching.Changed, tried))).Where(difference => difference.Effects.Count > 0)]) };
+        return result with { Ground = SurvivalGround.Of(stages, [.. stages.Select(tried => MadeDifference.Of(tried, More(matching, tried))).Where(difference => difference.Effects.Count > 0)]) };
     }
 
     /// <summary>A case that has noticed one change of the rule is asked first about the next.</summary>
@@ -74,10 +72,15 @@ internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments,
             else Note(candidate, false);
         }
 
-        var ordered = isThorough ? candidates : Candidate.InOrder(candidates).Take(MostPlans);
-        foreach (var one in ordered)
+        foreach (var one in isThorough ? candidates : Likeliest(candidates))
             if (Note(one, IsNoticed(one.Tried, new InferenceResult { Situation = one.Tried.Of.Stage.Situation, Rules = rules, Records = one.Records() })) is { } noticing) return noticing;
         return null;
+    }
+
+    private static IEnumerable<Candidate> Likeliest(IEnumerable<Candidate> candidates)
+    {
+        var budget = new PlanBudget();
+        return Candidate.InOrder(candidates).Where(one => budget.Allows(one.Tried, one.Difference));
     }
 
     private static TriedStage? Note(Candidate candidate, bool isNoticed)
@@ -94,7 +97,7 @@ internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments,
     private static Candidate? Altered(RuleEdit edit, TriedStage tried)
     {
         Record[] own = [.. tried.Of.Of.Select(at => edit.Apply(tried.Records[at]))];
-        return own.Where((record, i) => !ReferenceEquals(record, tried.Records[tried.Of.Of[i]])).Any() ? new Candidate(tried, own, tried.FormsOf(own)) : null;
+        return tried.FormsOf(own) is { } forms ? new Candidate(tried, own, forms) : null;
     }
 
     private static bool IsDue(Candidate candidate)
@@ -124,19 +127,18 @@ internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments,
 
     private TriedStage? Noticing(Rematch matching, RuleEdit edit)
     {
-        var planned = 0;
+        var (here, elsewhere) = (new PlanBudget(), new PlanBudget());
         // Where the rule matches already, less often shows that it matches more.
         var others = Others(edit);
         var known = _stages.OrderBy(stage => isThorough || stage.IsAtWork ? 0 : 1).ToList();
-        foreach (var (tried, most) in others.Select(stage => (stage, MostPlans / 2)).Concat(known.Select(stage => (stage, MostPlans))))
+        foreach (var (tried, budget) in others.Select(stage => (stage, elsewhere)).Concat(known.Select(stage => (stage, here))))
         {
             cancellation.ThrowIfCancellationRequested();
             var stage = tried.Of.Stage;
             // However often the rule matches, it says no other words than these.
             if (!isThorough && tried.Of.Held is null && !tried.Rule.Conclusions.Any(conclusion => Hearing.MayBeHeard(stage, conclusion))) continue;
-            if (!isThorough && (planned >= most || IsSilent(matching.Changed, tried))) continue;
-            planned++;
-            var result = new InferenceSession(matching.All).Infer(stage.Situation, MostRecords, cancellation);
+            if (!isThorough && (budget.IsSpent || IsSilent(matching, tried) || !budget.Allows(tried, MadeDifference.Of(tried, More(matching, tried))))) continue;
+            var result = matching.Infer(tried.Of.Atoms.Value, tried.Matches(matching, MostRecords, cancellation), MostRecords, cancellation);
             if (!result.IsSettled) return tried;
             if (IsNoticed(tried, result)) return tried;
         }
@@ -152,12 +154,12 @@ internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments,
     }
 
     // The records that are more than before and not off; none where it is not known.
-    private IEnumerable<Record> More(RuleBase changed, TriedStage tried) =>
-        RuleMatches.Of(changed, tried.Of.Stage.Outcome.Beliefs.Network.Result, MostRecords, cancellation) is { } records ? tried.More(records).Where(record => !IsOff(record, tried)) : [];
+    private IEnumerable<Record> More(Rematch matching, TriedStage tried) =>
+        tried.Matches(matching, MostRecords, cancellation) is { } records ? tried.More(records).Where(record => !IsOff(record, tried)) : [];
 
     // Whatever would follow from records that say nothing says nothing either.
-    private bool IsSilent(RuleBase changed, TriedStage tried) =>
-        RuleMatches.Of(changed, tried.Of.Stage.Outcome.Beliefs.Network.Result, MostRecords, cancellation) is { } records
+    private bool IsSilent(Rematch matching, TriedStage tried) =>
+        tried.Matches(matching, MostRecords, cancellation) is { } records
         && tried.More(records).All(record => tried.Of.Held is null ? !Hearing.IsDue(tried.Of.Stage, record) : IsOff(record, tried));
 
     private static bool IsOff(Record record, TriedStage tried) =>

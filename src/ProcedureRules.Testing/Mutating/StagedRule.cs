@@ -1,3 +1,4 @@
+using ProcedureRules.Inference;
 using ProcedureRules.Language;
 using ProcedureRules.Testing.Expectations;
 
@@ -20,6 +21,12 @@ internal sealed record StagedRule(ScenarioCase Case, Stage Stage, IReadOnlyList<
 
     /// <summary>The approved plan that it is held to; null where it is held to none.</summary>
     public required Lazy<HeldPlan>? Held { get; init; }
+
+    /// <summary>The atoms that hold at the moment; the rules of a moment share them.</summary>
+    public required Lazy<StandingAtoms> Atoms { get; init; }
+
+    /// <summary>Whether the plan of the moment took long to find: steps were looked at before that made none.</summary>
+    public bool IsSlow => Stage.Outcome.Plan.Rejected > 0;
 
     /// <summary>How many records the moment has: how long it takes to plan.</summary>
     public int Records => Stage.Outcome.Beliefs.Network.Records.Count;

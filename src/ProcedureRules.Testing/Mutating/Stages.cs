@@ -8,7 +8,7 @@ namespace ProcedureRules.Testing.Mutating;
 internal sealed class Stages
 {
     private readonly Dictionary<(string Pack, string Rule), List<StagedRule>> _byRule = [];
-    private readonly List<(ScenarioCase Of, Stage Stage, StagePlanner Planner, Lazy<Concern> Concern, Lazy<HeldPlan> Plan)> _held = [];
+    private readonly List<(ScenarioCase Of, Stage Stage, StagePlanner Planner, Lazy<Concern> Concern, Lazy<StandingAtoms> Atoms, Lazy<HeldPlan> Plan)> _held = [];
 
     private Stages(IReadOnlyList<CaseResult> failed) => Failed = failed;
 
@@ -19,7 +19,7 @@ internal sealed class Stages
     public static Stages Of(IReadOnlyList<ScenarioCase> cases, CancellationToken cancellation)
     {
         var runs = new (List<Stage> Stages, CaseResult Result)[cases.Count];
-        Parallel.For(0, cases.Count, new ParallelOptions { CancellationToken = cancellation }, i =>
+        Parallel.For(0, cases.Count, Workers.Options(cancellation), i =>
         {
             var stages = new List<Stage>();
             runs[i] = (stages, cases[i].Run(stages.Add, cancellation));
@@ -42,7 +42,7 @@ internal sealed class Stages
     public IReadOnlyList<StagedRule> Without(CompiledRule rule)
     {
         var with = (_byRule.GetValueOrDefault((rule.Pack, rule.Title)) ?? []).Select(staged => staged.Stage).ToHashSet(ReferenceEqualityComparer.Instance);
-        return [.. _held.Where(held => !with.Contains(held.Stage)).Select(held => new StagedRule(held.Of, held.Stage, []) { Rule = rule, Planner = held.Planner, Concern = held.Concern, Held = held.Plan })
+        return [.. _held.Where(held => !with.Contains(held.Stage)).Select(held => new StagedRule(held.Of, held.Stage, []) { Rule = rule, Planner = held.Planner, Concern = held.Concern, Atoms = held.Atoms, Held = held.Plan })
             .OrderBy(staged => staged.Records).ThenBy(staged => staged.Case.Name, StringComparer.Ordinal)];
     }
 
@@ -50,13 +50,14 @@ internal sealed class Stages
     {
         var planner = new StagePlanner(stage);
         var concern = new Lazy<Concern>(() => new Concern(stage));
+        var atoms = new Lazy<StandingAtoms>(() => new StandingAtoms(stage.Outcome.Beliefs.Network.Result));
         var plan = stage.Approved is null ? null : new Lazy<HeldPlan>(() => new HeldPlan(stage.Outcome));
-        if (plan is not null) _held.Add((of, stage, planner, concern, plan));
+        if (plan is not null) _held.Add((of, stage, planner, concern, atoms, plan));
         var records = stage.Outcome.Beliefs.Network.Records;
         foreach (var group in Enumerable.Range(0, records.Count).Where(i => RuleOf(records[i]) is not null).GroupBy(i => (RuleOf(records[i])!.Pack, RuleOf(records[i])!.Title)))
         {
             if (!_byRule.TryGetValue(group.Key, out var staged)) _byRule[group.Key] = staged = [];
-            staged.Add(new StagedRule(of, stage, [.. group]) { Rule = RuleOf(records[group.First()])!, Planner = planner, Concern = concern, Held = plan });
+            staged.Add(new StagedRule(of, stage, [.. group]) { Rule = RuleOf(records[group.First()])!, Planner = planner, Concern = concern, Atoms = atoms, Held = plan });
         }
     }
 }

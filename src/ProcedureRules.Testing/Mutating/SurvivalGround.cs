@@ -1,7 +1,5 @@
-using ProcedureRules.Beliefs;
 using ProcedureRules.Diagnostics;
 using ProcedureRules.Inference;
-using ProcedureRules.Language;
 
 namespace ProcedureRules.Testing.Mutating;
 
@@ -30,7 +28,7 @@ internal sealed class SurvivalGround
     {
         if (differences.Count == 0)
             return $"{(moments.All(moment => moment.Forms.Forms.All(form => form.IsOff)) ? "the rule does not hold, with the change or without," : "it makes no difference")} at {Any(moments.Count)} that the rule is tried at";
-        var planned = differences.Where(difference => difference.Effects.Count == 0 || difference.Effects.Any(said => IsInPlan(difference.Tried, said.Record))).ToList();
+        var planned = differences.Where(difference => difference.IsInPlan).ToList();
         if (planned.Count == 0) return $"no plan has the steps that it makes a difference to ({Messages.Count(differences.Count, "moment")})";
         if (planned.All(difference => difference.IsOpen)) return $"what the rule hangs on is not known where it makes a difference ({Messages.Count(planned.Count, "moment")})";
         var ground = new SurvivalGround();
@@ -57,50 +55,11 @@ internal sealed class SurvivalGround
 
     private void Explain(TriedStage tried, Record record, Effect effect)
     {
-        if (!IsInPlan(tried, record)) return;
-        var others = Others(tried, record, effect).ToList();
+        if (!Showing.IsInPlan(tried, record)) return;
+        var others = Showing.Others(tried, record, effect).ToList();
         if (others.Count > 0) _others.UnionWith(others);
-        else if (StateOf(record, effect) is { } state && IsSoAnyway(tried, state)) _states.Add($"{state.Part.Name}.{state.Aspect.Name}");
-        else if (effect.Conclusion is Conclusion.Need { Step: >= 0 }) _isOrder = true;
+        else if (Showing.StateOf(record, effect) is { } state && Showing.IsSoAnyway(tried, state)) _states.Add($"{state.Part.Name}.{state.Aspect.Name}");
+        else if (Showing.IsOrder(effect)) _isOrder = true;
         else _isExplained = false;
     }
-
-    // Whether the plan has the steps that the record is about; one that is about none is always about the plan.
-    private static bool IsInPlan(TriedStage tried, Record record) =>
-        record.Premises.OfType<Atom.Occurs>().All(occurs => tried.Of.Stage.Outcome.Plan.Steps.Any(step => step.Step.Equals(occurs.Step)));
-
-    private static GroundState? StateOf(Record record, Effect effect) =>
-        effect.Conclusion is Conclusion.Need need ? new GroundState(record.Binding.Part(need.State.Slot), need.State.Aspect, need.State.States) : null;
-
-    private static bool IsSoAnyway(TriedStage tried, GroundState state)
-    {
-        var plan = tried.Of.Stage.Outcome.Plan;
-        return state.States.Has(plan.Situation.StateNow(state.Part, state.Aspect))
-            && !plan.Steps.Any(step => step.Changes.Any(change => change.Before.Part == state.Part && ReferenceEquals(change.Before.Aspect, state.Aspect)));
-    }
-
-    // The rules beside this one that ask for the same of the same step, or support the same; as firmly as the plan has it.
-    private static IEnumerable<string> Others(TriedStage tried, Record record, Effect effect)
-    {
-        var outcome = tried.Of.Stage.Outcome;
-        var beliefs = outcome.Plan.Beliefs.Network == outcome.Beliefs.Network ? outcome.Plan.Beliefs : outcome.Beliefs;
-        IEnumerable<RecordEffect> same = (effect.Conclusion, effect.Atom) switch
-        {
-            (Conclusion.Need { Step: >= 0 } need, _) => beliefs.Network.RecordsAbout(record.Binding.Step(need.Step)).Where(other => AsksForIt(other, record, need)),
-            (_, { } atom) => beliefs.Network.RecordsSupporting(atom),
-            _ => [],
-        };
-        return from other in same
-               let rule = Stages.RuleOf(other.Record)
-               where rule is not null && (rule.Pack, rule.Title) != (tried.Rule.Pack, tried.Rule.Title) && beliefs.Available(other.Record, other.Index) >= Assurance.Provisional
-               select rule.Title;
-    }
-
-    private static bool AsksForIt(RecordEffect other, Record record, Conclusion.Need need) =>
-        other.Effect.Conclusion is Conclusion.Need { Step: >= 0 } theirs
-        && other.Record.Binding.Step(theirs.Step).Equals(record.Binding.Step(need.Step))
-        && other.Record.Moments.Count == 0
-        && StateOf(other.Record, other.Effect) is { } state
-        && state.Part == record.Binding.Part(need.State.Slot) && ReferenceEquals(state.Aspect, need.State.Aspect)
-        && (state.States.Bits & ~need.State.States.Bits) == 0;
 }

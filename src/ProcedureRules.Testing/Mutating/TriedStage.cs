@@ -13,14 +13,16 @@ internal sealed class TriedStage
     private readonly Dictionary<string, bool> _concerns = new(StringComparer.Ordinal);
     private readonly Lazy<bool> _feedsItself;
     private readonly Lazy<bool> _isAtWork;
+    private (Rematch? By, IReadOnlyList<Record>? Records) _matched;
 
     public TriedStage(StagedRule of)
     {
         Of = of;
+        Records = of.Stage.Outcome.Beliefs.Network.Records;
         _isReadHeard = of.Stage.Judging.Any(expected => expected is WordsExpected { Keyword: "assumption" }) || (of.Held is not null && of.Stage.Outcome.Plan.Assumptions.Count > 0);
         _feedsItself = new(() => FindsItself(of));
         _isAtWork = new(() => of.Held is not { Value: var held } ? Relevance.Of(of) > 0 : held.Signs.Have(Rule) || of.Of.SelectMany(at => Records[at].Effects).Any(effect => effect.Atom is Atom.Wanted wanted && held.Changes(wanted.Part, wanted.Aspect)));
-        Forms = FormsOf([.. of.Of.Select(at => Records[at])]);
+        Forms = new RuleForms([.. of.Of.Select(at => FormOf(Records[at]))]);
     }
 
     /// <summary>The rule at the moment.</summary>
@@ -30,7 +32,7 @@ internal sealed class TriedStage
     public CompiledRule Rule => Of.Rule;
 
     /// <summary>All records of the moment.</summary>
-    public IReadOnlyList<Record> Records => Of.Stage.Outcome.Beliefs.Network.Records;
+    public IReadOnlyList<Record> Records { get; }
 
     /// <summary>The forms of the rule's records as they are.</summary>
     public RuleForms Forms { get; }
@@ -57,8 +59,23 @@ internal sealed class TriedStage
         return _concerns.TryGetValue(key, out var known) ? known : _concerns[key] = Of.Concern.Value.Has(new Consequences(Of.Stage.Outcome.Beliefs.Network, records));
     }
 
-    /// <summary>The forms of the rule's records, as they are or changed.</summary>
-    public RuleForms FormsOf(IReadOnlyList<Record> own) => new([.. own.Select(record => RecordForm.Of(record, Of.Stage.Outcome.Beliefs, _isReadHeard))]);
+    /// <summary>The forms of the rule's records after a change; null where it concerns none of them.</summary>
+    public RuleForms? FormsOf(IReadOnlyList<Record> own)
+    {
+        RecordForm[]? forms = null;
+        for (var i = 0; i < own.Count; i++)
+            if (!ReferenceEquals(own[i], Records[Of.Of[i]])) (forms ??= [.. Forms.Forms])[i] = FormOf(own[i]);
+        return forms is null ? null : new RuleForms(forms);
+    }
+
+    private RecordForm FormOf(Record record) => RecordForm.Of(record, Of.Stage.Outcome.Beliefs, _isReadHeard);
+
+    /// <summary>The records of the rule as it is after a change; null where there are more than the bound.</summary>
+    public IReadOnlyList<Record>? Matches(Rematch matching, int budget, CancellationToken cancellation)
+    {
+        if (!ReferenceEquals(_matched.By, matching)) _matched = (matching, matching.Matches(Of.Atoms.Value, budget, cancellation));
+        return _matched.Records;
+    }
 
     /// <summary>Of the records of the rule as it is after a change, those that are more than before, or no longer rest on what may not be so.</summary>
     public IReadOnlyList<Record> More(IReadOnlyList<Record> records)

@@ -9,6 +9,9 @@ internal sealed class GroundMaker(RuleIndex index)
     private readonly Dictionary<Kind, List<Node>> _partsByKind = [];
     private readonly Dictionary<Kind, List<(Node Step, int Predicate)>> _stepsByKind = [];
 
+    /// <summary>Whether an atom gives ground facts to rules that read it.</summary>
+    public static bool Joins(Atom atom) => atom is Atom.Exists or Atom.Related or Atom.Asked or Atom.Occurs or Atom.Given;
+
     /// <summary>The ground facts of an atom that has come to hold; each has to be stored before the next is asked for.</summary>
     public IEnumerable<Ground> From(Node node) => node.Atom switch
     {

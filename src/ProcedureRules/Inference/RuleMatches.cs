@@ -26,17 +26,17 @@ internal sealed class RuleMatches
 
     /// <summary>The records of some rules.</summary>
     /// <param name="rules">The rules, with the vocabulary they are written in.</param>
-    /// <param name="result">What holds: what is stated, and what was concluded by whatever rules.</param>
+    /// <param name="atoms">What holds: what is stated, and what was concluded by whatever rules.</param>
     /// <param name="budget">The bound on records.</param>
     /// <param name="cancellation">Stops the work.</param>
     /// <returns>The records; null where there are more than the bound.</returns>
-    public static IReadOnlyList<Record>? Of(RuleBase rules, InferenceResult result, int budget, CancellationToken cancellation)
+    public static IReadOnlyList<Record>? Of(RuleBase rules, StandingAtoms atoms, int budget, CancellationToken cancellation)
     {
         var matches = new RuleMatches(RuleIndex.Of(rules));
         matches._workload.Begin(budget, cancellation);
         try
         {
-            matches.Join(result);
+            matches.Join(atoms);
         }
         catch (BudgetExceededException)
         {
@@ -44,15 +44,12 @@ internal sealed class RuleMatches
         }
 
         var records = new RecordMaker(matches._nodes);
-        return [.. matches._found.Where(instance => IsAllowed(instance, result.Situation)).Select(records.OfRule)];
+        return [.. matches._found.Where(instance => IsAllowed(instance, atoms.Result.Situation)).Select(records.OfRule)];
     }
 
-    private void Join(InferenceResult result)
+    private void Join(StandingAtoms atoms)
     {
-        // Steps are told apart by identity: each comes as the object that the records have.
-        foreach (var atom in result.Records.SelectMany(record => record.Effects).Select(effect => effect.Atom).OfType<Atom>()) _nodes.Intern(atom);
-        foreach (var atom in SituationInputs.Of(result.Situation)) _nodes.Intern(atom);
-        foreach (var node in _nodes.All) _joins.Add(node);
+        foreach (var atom in atoms.Joined) _joins.Add(_nodes.Intern(atom));
     }
 
     private static bool IsAllowed(RuleInstance instance, Situation situation) => instance.Plan.Rule.AtStart

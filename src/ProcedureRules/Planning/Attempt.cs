@@ -49,5 +49,5 @@ internal sealed class Attempt(ChoiceBook book, PlannerOptions options, Cancellat
     }
 
     private PlanResult Stopped(Decision decision, IReadOnlyList<Fault> faults) =>
-        new(PlanValidator.Validate(new Drafter(decision, book, new Questioner(decision.Beliefs, book), options).Stopped(faults)).Plan, []);
+        new(PlanValidator.Validate(new Drafter(decision, book, new Questioner(decision.Beliefs, book), options).Stopped(faults) with { Rejected = Failures.Rejected }).Plan, []);
 }

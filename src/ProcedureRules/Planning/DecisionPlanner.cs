@@ -43,6 +43,13 @@ internal sealed class DecisionPlanner(ChoiceBook book, PlannerOptions options, F
 
     private (Plan? Plan, Moment? Furthest) Plan(Decision decision, Questioner questioner, IReadOnlyList<CheckStep> checks, bool isLast)
     {
+        var (plan, furthest) = Ordered(decision, questioner, checks, isLast);
+        if (plan is null) failures.Rejected++;
+        return (plan, furthest);
+    }
+
+    private (Plan? Plan, Moment? Furthest) Ordered(Decision decision, Questioner questioner, IReadOnlyList<CheckStep> checks, bool isLast)
+    {
         var world = Requirements.Under(decision.Beliefs, checks);
         if (OrderRings.Find(world) is { } ring)
         {
@@ -70,7 +77,7 @@ internal sealed class DecisionPlanner(ChoiceBook book, PlannerOptions options, F
         IReadOnlyList<Violation> violations = [];
         foreach (var draft in Drafts(decision, questioner, sequencer.Motion, end, oneByOne))
         {
-            (var plan, violations) = PlanValidator.Validate(draft);
+            (var plan, violations) = PlanValidator.Validate(draft with { Rejected = failures.Rejected });
             for (var held = draft; plan is null && PlanningAgain.HoldAt(held, violations) is { } next; held = next)
                 (plan, violations) = PlanValidator.Validate(next);
             if (plan is not null) return (plan, null);

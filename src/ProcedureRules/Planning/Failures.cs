@@ -12,6 +12,9 @@ internal sealed class Failures
     /// <summary>How many sets of choices were searched for an order in vain, here and in an attempt before.</summary>
     public int InVain { get; private set; }
 
+    /// <summary>How often steps made no plan, searched or proved to have none, here and in an attempt before.</summary>
+    public int Rejected { get; set; }
+
     /// <summary>Whether it was proved of some steps, here or in an attempt before, that they have no order.</summary>
     public bool HasProof { get; set; }
 
@@ -46,7 +49,7 @@ internal sealed class Failures
     }
 
     /// <summary>What the next attempt starts from.</summary>
-    public Failures Again() => new() { InVain = InVain, HasProof = HasProof };
+    public Failures Again() => new() { InVain = InVain, Rejected = Rejected, HasProof = HasProof };
 
     /// <summary>What stands against every way is what stops the job; where each way has its own reason, all of them are told.</summary>
     public IReadOnlyList<Fault> WhatStops()

@@ -67,4 +67,7 @@ public sealed class Plan
 
     /// <summary>What the plan believed.</summary>
     public required BeliefState Beliefs { get; init; }
+
+    /// <summary>How often steps were looked at before, of other ways or with checks between them, that made no plan: what it took to find this one.</summary>
+    internal int Rejected { get; init; }
 }

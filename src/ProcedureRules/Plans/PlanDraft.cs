@@ -23,4 +23,6 @@ internal sealed record PlanDraft
     public IReadOnlyList<PlanItem> Offers { get; init; } = [];
     public IReadOnlyList<PlanItem> Assumptions { get; init; } = [];
     public Quantity Labour { get; init; } = Quantity.Point(0, Dimension.Duration);
+
+    public int Rejected { get; init; }
 }

@@ -72,5 +72,6 @@ internal static class PlanValidator
         Offers = draft.Offers,
         Assumptions = draft.Assumptions,
         Labour = draft.Labour,
+        Rejected = draft.Rejected,
     };
 }

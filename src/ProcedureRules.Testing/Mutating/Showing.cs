@@ -1,0 +1,53 @@
+using ProcedureRules.Beliefs;
+using ProcedureRules.Inference;
+using ProcedureRules.Language;
+
+namespace ProcedureRules.Testing.Mutating;
+
+/// <summary>What keeps a difference from showing in the plan of a moment.</summary>
+internal static class Showing
+{
+    /// <summary>Whether the plan has the steps that a record is about; one that is about none is always about the plan.</summary>
+    public static bool IsInPlan(TriedStage tried, Record record) =>
+        record.Premises.OfType<Atom.Occurs>().All(occurs => tried.Of.Stage.Outcome.Plan.Steps.Any(step => step.Step.Equals(occurs.Step)));
+
+    /// <summary>Whether an effect is a need at a step, which the order of the steps can meet by itself.</summary>
+    public static bool IsOrder(Effect effect) => effect.Conclusion is Conclusion.Need { Step: >= 0 };
+
+    /// <summary>The state that an effect asks for; null where it asks for none.</summary>
+    public static GroundState? StateOf(Record record, Effect effect) =>
+        effect.Conclusion is Conclusion.Need need ? new GroundState(record.Binding.Part(need.State.Slot), need.State.Aspect, need.State.States) : null;
+
+    /// <summary>Whether a state is so without any step of the plan.</summary>
+    public static bool IsSoAnyway(TriedStage tried, GroundState state)
+    {
+        var plan = tried.Of.Stage.Outcome.Plan;
+        return state.States.Has(plan.Situation.StateNow(state.Part, state.Aspect))
+            && !plan.Steps.Any(step => step.Changes.Any(change => change.Before.Part == state.Part && ReferenceEquals(change.Before.Aspect, state.Aspect)));
+    }
+
+    /// <summary>The rules beside the one tried that ask for the same of the same step, or support the same; as firmly as the plan has it.</summary>
+    public static IEnumerable<string> Others(TriedStage tried, Record record, Effect effect)
+    {
+        var outcome = tried.Of.Stage.Outcome;
+        var beliefs = outcome.Plan.Beliefs.Network == outcome.Beliefs.Network ? outcome.Plan.Beliefs : outcome.Beliefs;
+        IEnumerable<RecordEffect> same = (effect.Conclusion, effect.Atom) switch
+        {
+            (Conclusion.Need { Step: >= 0 } need, _) => beliefs.Network.RecordsAbout(record.Binding.Step(need.Step)).Where(other => AsksForIt(other, record, need)),
+            (_, { } atom) => beliefs.Network.RecordsSupporting(atom),
+            _ => [],
+        };
+        return from other in same
+               let rule = Stages.RuleOf(other.Record)
+               where rule is not null && (rule.Pack, rule.Title) != (tried.Rule.Pack, tried.Rule.Title) && beliefs.Available(other.Record, other.Index) >= Assurance.Provisional
+               select rule.Title;
+    }
+
+    private static bool AsksForIt(RecordEffect other, Record record, Conclusion.Need need) =>
+        other.Effect.Conclusion is Conclusion.Need { Step: >= 0 } theirs
+        && other.Record.Binding.Step(theirs.Step).Equals(record.Binding.Step(need.Step))
+        && other.Record.Moments.Count == 0
+        && StateOf(other.Record, other.Effect) is { } state
+        && state.Part == record.Binding.Part(need.State.Slot) && ReferenceEquals(state.Aspect, need.State.Aspect)
+        && (state.States.Bits & ~need.State.States.Bits) == 0;
+}
