@@ -29,11 +29,11 @@ internal sealed record Candidate(TriedStage Tried, IReadOnlyList<Record> Own, Ru
 
     /// <summary>Candidates by how likely they are to notice: where the change turns something that is settled, where the plan shows the rule at work, then one of each scenario in turn; what takes long to plan comes last.</summary>
     public static IEnumerable<Candidate> InOrder(IEnumerable<Candidate> candidates) => candidates
-        .GroupBy(one => (one.Tried.Of.IsSlow ? 4 : 0) + (one.IsTurned ? 0 : 2) + (one.Tried.IsAtWork ? 0 : 1))
+        .GroupBy(one => (one.Tried.Of.At.IsSlow ? 4 : 0) + (one.IsTurned ? 0 : 2) + (one.Tried.IsAtWork ? 0 : 1))
         .OrderBy(group => group.Key)
-        .SelectMany(group => group.GroupBy(one => one.Tried.Of.Case.Scenario)
+        .SelectMany(group => group.GroupBy(one => one.Tried.Of.At.Case.Scenario)
             .SelectMany(scenario => scenario.Select((one, i) => (one, i)))
-            .OrderBy(entry => entry.i).ThenBy(entry => entry.one.Tried.Of.Held is null).ThenBy(entry => entry.one.Tried.Of.Records).Select(entry => entry.one));
+            .OrderBy(entry => entry.i).ThenBy(entry => !entry.one.Tried.Of.At.IsHeld).ThenBy(entry => entry.one.Tried.Of.At.Records).Select(entry => entry.one));
 
     private bool IsTurned => Forms.Forms.Zip(Tried.Forms.Forms).Any(pair => !pair.First.Equals(pair.Second) && pair.First.IsSettled && pair.Second.IsSettled);
 }

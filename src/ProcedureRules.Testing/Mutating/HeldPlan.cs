@@ -36,12 +36,13 @@ internal sealed class HeldPlan
     /// <summary>Whether a step of the plan changes a state.</summary>
     public bool Changes(Part part, Aspect aspect) => _outcome.Plan.Steps.Any(step => step.Changes.Any(change => change.Before.Part == part && change.Before.Aspect == aspect));
 
-    /// <summary>Whether what is believed before any way is chosen makes sure that the plan comes out otherwise: a figure, or a step that is due.</summary>
+    /// <summary>Whether what is believed before any way is chosen makes sure that the plan comes out otherwise: a figure, a step that is due, or one that cannot be.</summary>
     public bool IsOtherwise(BeliefState beliefs)
     {
         var chosen = Chosen(beliefs.Network);
         foreach (var (key, value) in _values)
             if (beliefs.Fact(key.Part, key.Fact) != value && !IsReached(chosen, beliefs.Network, key) && beliefs.Fact(key.Part, key.Fact).In(UnitSystem.Us) != value.In(UnitSystem.Us)) return true;
+        if (_steps.Any(step => beliefs.Available(new Atom.Occurs(step)) == Assurance.No)) return true;
         return _steps.Count > 0 && beliefs.Network.AtomsOf<Atom.Occurs>().Any(atom => !_steps.Contains(atom.Step) && beliefs.Required(atom) == Assurance.Sure
             && beliefs.Network.RecordsSupporting(atom).Any(support => support.Record.Mechanism != Mechanism.Undo && beliefs.Required(support.Record, support.Index) == Assurance.Sure));
     }

@@ -22,7 +22,9 @@ internal sealed class PlanBudget
     public bool Allows(TriedStage tried, MadeDifference difference)
     {
         var sort = (int)difference.Sort;
-        if (IsSpent || _made[sort] >= MostOf[sort] || (tried.Of.IsSlow && _slow++ >= MostSlow)) return false;
+        // Where the plan shows the rule at work, it does so at other steps than those that it lacks.
+        if (difference.Sort == DifferenceSort.Absent && tried.IsAtWork) return false;
+        if (IsSpent || _made[sort] >= MostOf[sort] || (tried.Of.At.IsSlow && _slow++ >= MostSlow)) return false;
         _made[sort]++;
         return true;
     }

@@ -18,13 +18,13 @@ internal sealed class RecordForm : IEquatable<RecordForm>
     // Tests that are open, moments, effects; nothing of a record that cannot conclude.
     private readonly object[] _parts;
 
-    private RecordForm(object[] parts) => _parts = parts;
+    private RecordForm(object[] parts, bool isSettled = true) => (_parts, IsSettled) = (parts, isSettled);
 
     /// <summary>Whether it concludes nothing, now and later.</summary>
     public bool IsOff => _parts.Length == 0;
 
     /// <summary>Whether none of its conditions is open.</summary>
-    public bool IsSettled => !_parts.OfType<Test>().Any();
+    public bool IsSettled { get; }
 
     /// <summary>The form of a record.</summary>
     /// <param name="record">The record; need not be one of the beliefs' own.</param>
@@ -33,20 +33,22 @@ internal sealed class RecordForm : IEquatable<RecordForm>
     public static RecordForm Of(Record record, BeliefState beliefs, bool withAllTests)
     {
         if (record.Effects.Count == 0) return Off;
-        var parts = new List<object>(record.Tests.Count + record.Moments.Count + record.Effects.Count);
+        var tests = new List<Test>(record.Tests.Count);
         foreach (var test in record.Tests)
         {
             var truth = test.Evaluate(beliefs, record.Binding);
             if (truth == Truth.No) return Off;
-            if (withAllTests || truth == Truth.Unknown) parts.Add(test);
+            if (withAllTests || truth == Truth.Unknown) tests.Add(test);
         }
 
-        foreach (var premise in record.Premises)
-            if (beliefs.Available(premise) == Assurance.No) return Off;
-        var isOpen = parts.OfType<Test>().Any() || record.Moments.Count > 0 || record.Premises.Any(premise => IsOpen(premise, beliefs));
-        foreach (var moment in record.Moments) parts.Add(moment);
-        foreach (var effect in record.Effects) parts.Add(isOpen ? effect : WhateverIsUnknown(effect));
-        return new RecordForm([.. parts]);
+        var isOpen = tests.Count > 0 || record.Moments.Count > 0;
+        for (var i = 0; i < record.Premises.Count; i++)
+        {
+            if (beliefs.Available(record.Premises[i]) == Assurance.No) return Off;
+            isOpen = isOpen || IsOpen(record.Premises[i], beliefs);
+        }
+
+        return new RecordForm([.. tests, .. record.Moments, .. isOpen ? record.Effects : record.Effects.Select(WhateverIsUnknown)], isSettled: tests.Count == 0);
     }
 
     /// <inheritdoc/>

@@ -22,7 +22,7 @@ internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments,
     // A change that makes the rules run away is noticed by it, long before memory is.
     private const int MostRecords = 50_000;
 
-    private readonly List<TriedStage> _stages = [.. moments.GroupBy(moment => moment.Case.Scenario).SelectMany(scenario => scenario.Select((moment, turn) => new TriedStage(moment) { Turn = turn })).OrderBy(stage => stage.Turn)];
+    private readonly List<TriedStage> _stages = [.. moments.GroupBy(moment => moment.At.Case.Scenario).SelectMany(scenario => scenario.Select((moment, turn) => new TriedStage(moment) { Turn = turn })).OrderBy(stage => stage.Turn)];
 
     private List<TriedStage>? _without;
 
@@ -32,8 +32,8 @@ internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments,
         if (_stages.Count == 0) return mutant.Result(MutantOutcome.Unreached, null);
         var noticing = mutant.Edit.Matching(rules) is { } matching ? Noticing(matching, mutant.Edit) : Noticing(mutant.Edit);
         if (noticing is null) return mutant.Result(MutantOutcome.Survived, null);
-        Prefer(noticing.Of.Case.Name);
-        return mutant.Result(MutantOutcome.Killed, noticing.Of.Case.Name);
+        Prefer(noticing.Of.At.Case.Name);
+        return mutant.Result(MutantOutcome.Killed, noticing.Of.At.Case.Name);
     }
 
     /// <summary>A result with the ground on which nobody noticed, where nobody did.</summary>
@@ -49,7 +49,7 @@ internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments,
     /// <summary>A case that has noticed one change of the rule is asked first about the next.</summary>
     public void Prefer(string name)
     {
-        if (_stages.FindIndex(stage => stage.Of.Case.Name == name) is not (> 0 and var at)) return;
+        if (_stages.FindIndex(stage => stage.Of.At.Case.Name == name) is not (> 0 and var at)) return;
         var stage = _stages[at];
         _stages.RemoveAt(at);
         _stages.Insert(0, stage);
@@ -67,7 +67,7 @@ internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments,
             {
                 if (isNoticed) return tried;
             }
-            else if (tried.Of.Held is { } held && IsSeen(candidate, held.Value)) return Note(candidate, true);
+            else if (tried.Of.At.Held is { } held && IsSeen(candidate, held)) return Note(candidate, true);
             else if (IsDue(candidate)) candidates.Add(candidate);
             else Note(candidate, false);
         }
@@ -91,7 +91,7 @@ internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments,
 
     // Null where nothing of the rule is otherwise, or where nothing at the moment is about it.
     private Candidate? Changed(RuleEdit edit, TriedStage tried) =>
-        Altered(edit, tried) is { } candidate && (tried.Of.Held is not null || tried.Concerns(candidate.Changed)) && (isThorough || candidate.IsOtherwise) ? candidate : null;
+        Altered(edit, tried) is { } candidate && (isThorough || candidate.IsOtherwise) && (tried.Of.At.IsHeld || tried.Concerns(candidate.Changed)) ? candidate : null;
 
     // Null where the change does not concern the records of the rule.
     private static Candidate? Altered(RuleEdit edit, TriedStage tried)
@@ -103,7 +103,7 @@ internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments,
     private static bool IsDue(Candidate candidate)
     {
         var (tried, stage) = (candidate.Tried, candidate.Tried.Of.Stage);
-        return tried.Of.Held is not null
+        return tried.Of.At.IsHeld
             || tried.Of.Of.Where((at, i) => Hearing.IsDue(stage, tried.Records[at], tried.Forms.Forms[i], candidate.Own[i], candidate.Forms.Forms[i])).Any();
     }
 
@@ -136,9 +136,9 @@ internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments,
             cancellation.ThrowIfCancellationRequested();
             var stage = tried.Of.Stage;
             // However often the rule matches, it says no other words than these.
-            if (!isThorough && tried.Of.Held is null && !tried.Rule.Conclusions.Any(conclusion => Hearing.MayBeHeard(stage, conclusion))) continue;
+            if (!isThorough && !tried.Of.At.IsHeld && !tried.Rule.Conclusions.Any(conclusion => Hearing.MayBeHeard(stage, conclusion))) continue;
             if (!isThorough && (budget.IsSpent || IsSilent(matching, tried) || !budget.Allows(tried, MadeDifference.Of(tried, More(matching, tried))))) continue;
-            var result = matching.Infer(tried.Of.Atoms.Value, tried.Matches(matching, MostRecords, cancellation), MostRecords, cancellation);
+            var result = matching.Infer(tried.Of.At.Atoms, tried.Matches(matching, MostRecords, cancellation), MostRecords, cancellation);
             if (!result.IsSettled) return tried;
             if (IsNoticed(tried, result)) return tried;
         }
@@ -150,7 +150,7 @@ internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments,
     private List<TriedStage> Others(RuleEdit edit)
     {
         _without ??= [.. without(_stages[0].Rule).Select(moment => new TriedStage(moment))];
-        return [.. _without.Where(stage => edit.MayMatch(stage.Of.Stage)).DistinctBy(stage => isThorough ? stage.Of.Case.Name : stage.Of.Case.Scenario)];
+        return [.. _without.Where(stage => edit.MayMatch(stage.Of.Stage)).DistinctBy(stage => isThorough ? stage.Of.At.Case.Name : stage.Of.At.Case.Scenario)];
     }
 
     // The records that are more than before and not off; none where it is not known.
@@ -160,7 +160,7 @@ internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments,
     // Whatever would follow from records that say nothing says nothing either.
     private bool IsSilent(Rematch matching, TriedStage tried) =>
         tried.Matches(matching, MostRecords, cancellation) is { } records
-        && tried.More(records).All(record => tried.Of.Held is null ? !Hearing.IsDue(tried.Of.Stage, record) : IsOff(record, tried));
+        && tried.More(records).All(record => !tried.Of.At.IsHeld ? !Hearing.IsDue(tried.Of.Stage, record) : IsOff(record, tried));
 
     private static bool IsOff(Record record, TriedStage tried) =>
         !tried.FeedsItself && record.Tests.Any(test => test.Evaluate(tried.Of.Stage.Outcome.Beliefs, record.Binding) == Truth.No);
@@ -170,10 +170,10 @@ internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments,
         cancellation.ThrowIfCancellationRequested();
         var stage = tried.Of.Stage;
         if (BeliefNetwork.Build(result, new DiagnosticBag()) is not { } network) return true;
-        if (!isThorough && tried.Of.Held?.Value.IsOtherwise(network.Initial) == true) return true;
-        if (!isThorough && tried.Of.Held is null && result.Records.Count == tried.Records.Count && !tried.Of.Concern.Value.Has(new LabelChanges(tried.Of, network))) return false;
-        if ((isThorough ? Planner.Plan(network.Initial, cancellation).Plan : tried.Of.Planner.Plan(network.Initial, cancellation)) is not { } plan) return true;
-        if (tried.Of.Held?.Value.IsOther(plan) == true) return true;
+        if (!isThorough && tried.Of.At.Held?.IsOtherwise(network.Initial) == true) return true;
+        if (!isThorough && !tried.Of.At.IsHeld && result.Records.Count == tried.Records.Count && !tried.Of.At.Concern.Has(new LabelChanges(tried.Of, network))) return false;
+        if ((isThorough ? Planner.Plan(network.Initial, cancellation).Plan : tried.Of.At.Planner.Plan(network.Initial, cancellation)) is not { } plan) return true;
+        if (tried.Of.At.Held?.IsOther(plan) == true) return true;
         var outcome = new Outcome(plan, network.Initial);
         return stage.Judging.Any(expected => !expected.Judge(outcome).Holds);
     }

@@ -8,7 +8,7 @@ namespace ProcedureRules.Testing.Mutating;
 internal sealed class Stages
 {
     private readonly Dictionary<(string Pack, string Rule), List<StagedRule>> _byRule = [];
-    private readonly List<(ScenarioCase Of, Stage Stage, StagePlanner Planner, Lazy<Concern> Concern, Lazy<StandingAtoms> Atoms, Lazy<HeldPlan> Plan)> _held = [];
+    private readonly List<StagedCase> _held = [];
 
     private Stages(IReadOnlyList<CaseResult> failed) => Failed = failed;
 
@@ -26,13 +26,13 @@ internal sealed class Stages
         });
         var all = new Stages([.. runs.Select(run => run.Result).Where(result => !result.Passed)]);
         for (var i = 0; i < cases.Count; i++)
-            foreach (var stage in runs[i].Stages.Where(stage => stage.Judging.Count > 0 || stage.Approved is not null)) all.Add(cases[i], stage);
+            foreach (var stage in runs[i].Stages.Where(stage => stage.Judging.Count > 0 || stage.Approved is not null)) all.Add(new StagedCase(cases[i], stage));
         return all;
     }
 
     /// <summary>The moments at which a rule has matched: those held to an approved plan first, then who expects what it says, then what is planned soonest.</summary>
     public IReadOnlyList<StagedRule> With(string pack, string rule) =>
-        [.. (_byRule.GetValueOrDefault((pack, rule)) ?? []).OrderBy(staged => staged.Held is null).ThenByDescending(staged => staged.Held is null ? Relevance.Of(staged) : 0).ThenBy(staged => staged.Records).ThenBy(staged => staged.Case.Name, StringComparer.Ordinal)];
+        [.. (_byRule.GetValueOrDefault((pack, rule)) ?? []).OrderBy(staged => !staged.At.IsHeld).ThenByDescending(staged => staged.At.IsHeld ? 0 : Relevance.Of(staged)).ThenBy(staged => staged.At.Records).ThenBy(staged => staged.At.Case.Name, StringComparer.Ordinal)];
 
     /// <summary>The rule that a record is of; what an option says is said by the rule that offers it.</summary>
     public static CompiledRule? RuleOf(Record record) =>
@@ -41,23 +41,18 @@ internal sealed class Stages
     /// <summary>The moments held to an approved plan at which a rule has not matched, what is planned soonest of each scenario first.</summary>
     public IReadOnlyList<StagedRule> Without(CompiledRule rule)
     {
-        var with = (_byRule.GetValueOrDefault((rule.Pack, rule.Title)) ?? []).Select(staged => staged.Stage).ToHashSet(ReferenceEqualityComparer.Instance);
-        return [.. _held.Where(held => !with.Contains(held.Stage)).Select(held => new StagedRule(held.Of, held.Stage, []) { Rule = rule, Planner = held.Planner, Concern = held.Concern, Atoms = held.Atoms, Held = held.Plan })
-            .OrderBy(staged => staged.Records).ThenBy(staged => staged.Case.Name, StringComparer.Ordinal)];
+        var with = (_byRule.GetValueOrDefault((rule.Pack, rule.Title)) ?? []).Select(staged => staged.At).ToHashSet();
+        return [.. _held.Where(held => !with.Contains(held)).Select(held => new StagedRule(held, rule, [])).OrderBy(staged => staged.At.Records).ThenBy(staged => staged.At.Case.Name, StringComparer.Ordinal)];
     }
 
-    private void Add(ScenarioCase of, Stage stage)
+    private void Add(StagedCase at)
     {
-        var planner = new StagePlanner(stage);
-        var concern = new Lazy<Concern>(() => new Concern(stage));
-        var atoms = new Lazy<StandingAtoms>(() => new StandingAtoms(stage.Outcome.Beliefs.Network.Result));
-        var plan = stage.Approved is null ? null : new Lazy<HeldPlan>(() => new HeldPlan(stage.Outcome));
-        if (plan is not null) _held.Add((of, stage, planner, concern, atoms, plan));
-        var records = stage.Outcome.Beliefs.Network.Records;
+        if (at.IsHeld) _held.Add(at);
+        var records = at.Stage.Outcome.Beliefs.Network.Records;
         foreach (var group in Enumerable.Range(0, records.Count).Where(i => RuleOf(records[i]) is not null).GroupBy(i => (RuleOf(records[i])!.Pack, RuleOf(records[i])!.Title)))
         {
             if (!_byRule.TryGetValue(group.Key, out var staged)) _byRule[group.Key] = staged = [];
-            staged.Add(new StagedRule(of, stage, [.. group]) { Rule = RuleOf(records[group.First()])!, Planner = planner, Concern = concern, Atoms = atoms, Held = plan });
+            staged.Add(new StagedRule(at, RuleOf(records[group.First()])!, [.. group]));
         }
     }
 }

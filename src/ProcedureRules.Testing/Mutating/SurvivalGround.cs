@@ -35,7 +35,7 @@ internal sealed class SurvivalGround
         foreach (var difference in planned.Where(difference => !difference.IsOpen))
         {
             ground._isExplained &= difference.Effects.Count > 0;
-            ground._isHeld |= difference.Tried.Of.Held is not null;
+            ground._isHeld |= difference.Tried.Of.At.IsHeld;
             foreach (var (record, effect) in difference.Effects) ground.Explain(difference.Tried, record, effect);
         }
 

@@ -6,48 +6,38 @@ using ProcedureRules.Testing.Expectations;
 namespace ProcedureRules.Testing.Mutating;
 
 /// <summary>A rule at a moment, with what changes of it are known to come to there.</summary>
-internal sealed class TriedStage
+internal sealed class TriedStage(StagedRule of)
 {
-    // An assumption that a condition reads stands in the plan, whatever the condition comes to.
-    private readonly bool _isReadHeard;
     private readonly Dictionary<string, bool> _concerns = new(StringComparer.Ordinal);
-    private readonly Lazy<bool> _feedsItself;
-    private readonly Lazy<bool> _isAtWork;
+    private RuleForms? _forms;
+    private bool? _feedsItself;
+    private bool? _isAtWork;
     private (Rematch? By, IReadOnlyList<Record>? Records) _matched;
 
-    public TriedStage(StagedRule of)
-    {
-        Of = of;
-        Records = of.Stage.Outcome.Beliefs.Network.Records;
-        _isReadHeard = of.Stage.Judging.Any(expected => expected is WordsExpected { Keyword: "assumption" }) || (of.Held is not null && of.Stage.Outcome.Plan.Assumptions.Count > 0);
-        _feedsItself = new(() => FindsItself(of));
-        _isAtWork = new(() => of.Held is not { Value: var held } ? Relevance.Of(of) > 0 : held.Signs.Have(Rule) || of.Of.SelectMany(at => Records[at].Effects).Any(effect => effect.Atom is Atom.Wanted wanted && held.Changes(wanted.Part, wanted.Aspect)));
-        Forms = new RuleForms([.. of.Of.Select(at => FormOf(Records[at]))]);
-    }
-
     /// <summary>The rule at the moment.</summary>
-    public StagedRule Of { get; }
+    public StagedRule Of => of;
 
     /// <summary>The rule.</summary>
-    public CompiledRule Rule => Of.Rule;
+    public CompiledRule Rule => of.Rule;
 
     /// <summary>All records of the moment.</summary>
-    public IReadOnlyList<Record> Records { get; }
+    public IReadOnlyList<Record> Records { get; } = of.Stage.Outcome.Beliefs.Network.Records;
 
     /// <summary>The forms of the rule's records as they are.</summary>
-    public RuleForms Forms { get; }
+    public RuleForms Forms => _forms ??= new([.. of.Of.Select(at => FormOf(Records[at]))]);
 
     /// <summary>Whether other forms of them are noticed.</summary>
     public Dictionary<RuleForms, bool> Known { get; } = [];
 
     /// <summary>Whether conditions of the rule read what it leads to itself: then what they come to shows only when all is believed anew.</summary>
-    public bool FeedsItself => _feedsItself.Value;
+    public bool FeedsItself => _feedsItself ??= FindsItself(of);
 
     /// <summary>
     /// Whether the rule is seen at work: the approved plan names it, or changes a state that the rule asks for; without such a plan, an expectation
     /// speaks of what it leads to.
     /// </summary>
-    public bool IsAtWork => _isAtWork.Value;
+    public bool IsAtWork => _isAtWork ??= of.At.Held is not { } held ? Relevance.Of(of) > 0
+        : held.Signs.Have(Rule) || of.Of.SelectMany(at => Records[at].Effects).Any(effect => effect.Atom is Atom.Wanted wanted && held.Changes(wanted.Part, wanted.Aspect));
 
     /// <summary>Its turn among the moments of its scenario, which are much alike.</summary>
     public int Turn { get; init; }
@@ -56,7 +46,7 @@ internal sealed class TriedStage
     public bool Concerns(IReadOnlyList<int> records)
     {
         var key = string.Join(',', records);
-        return _concerns.TryGetValue(key, out var known) ? known : _concerns[key] = Of.Concern.Value.Has(new Consequences(Of.Stage.Outcome.Beliefs.Network, records));
+        return _concerns.TryGetValue(key, out var known) ? known : _concerns[key] = of.At.Concern.Has(new Consequences(of.Stage.Outcome.Beliefs.Network, records));
     }
 
     /// <summary>The forms of the rule's records after a change; null where it concerns none of them.</summary>
@@ -64,27 +54,27 @@ internal sealed class TriedStage
     {
         RecordForm[]? forms = null;
         for (var i = 0; i < own.Count; i++)
-            if (!ReferenceEquals(own[i], Records[Of.Of[i]])) (forms ??= [.. Forms.Forms])[i] = FormOf(own[i]);
+            if (!ReferenceEquals(own[i], Records[of.Of[i]])) (forms ??= [.. Forms.Forms])[i] = FormOf(own[i]);
         return forms is null ? null : new RuleForms(forms);
     }
-
-    private RecordForm FormOf(Record record) => RecordForm.Of(record, Of.Stage.Outcome.Beliefs, _isReadHeard);
 
     /// <summary>The records of the rule as it is after a change; null where there are more than the bound.</summary>
     public IReadOnlyList<Record>? Matches(Rematch matching, int budget, CancellationToken cancellation)
     {
-        if (!ReferenceEquals(_matched.By, matching)) _matched = (matching, matching.Matches(Of.Atoms.Value, budget, cancellation));
+        if (!ReferenceEquals(_matched.By, matching)) _matched = (matching, matching.Matches(of.At.Atoms, budget, cancellation));
         return _matched.Records;
     }
 
     /// <summary>Of the records of the rule as it is after a change, those that are more than before, or no longer rest on what may not be so.</summary>
     public IReadOnlyList<Record> More(IReadOnlyList<Record> records)
     {
-        var beliefs = Of.Stage.Outcome.Beliefs;
-        var known = Of.Of.Select(at => Records[at]).Where(record => record.Mechanism == Mechanism.Rule).ToDictionary(record => (record.Rule!.Name, record.Binding));
+        var beliefs = of.Stage.Outcome.Beliefs;
+        var known = of.Of.Select(at => Records[at]).Where(record => record.Mechanism == Mechanism.Rule).ToDictionary(record => (record.Rule!.Name, record.Binding));
         return [.. records.Where(record => !known.TryGetValue((record.Rule!.Name, record.Binding), out var before)
             || before.Premises.Except(record.Premises).Any(premise => beliefs.Required(premise) != Assurance.Sure || beliefs.Available(premise) != Assurance.Sure))];
     }
+
+    private RecordForm FormOf(Record record) => RecordForm.Of(record, of.Stage.Outcome.Beliefs, of.At.IsReadHeard);
 
     private static bool FindsItself(StagedRule of)
     {

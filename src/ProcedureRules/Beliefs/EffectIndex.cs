@@ -29,8 +29,9 @@ internal sealed class EffectIndex
                 if (effect.Effect.Conclusion is not { } conclusion) continue;
                 Add(_byConclusion, conclusion.GetType(), effect);
                 if (effect.Effect.Fact is { } fact) Add(_setting, fact, effect);
-                if (StepsOf(conclusion) is not { Length: > 0 } slots) continue;
-                foreach (var step in slots.Where(slot => slot >= 0).Select(record.Binding.Step).Distinct()) Add(_byStep, step, effect);
+                var (first, second) = StepsOf(conclusion);
+                if (first >= 0) Add(_byStep, record.Binding.Step(first), effect);
+                if (second >= 0 && !(first >= 0 && record.Binding.Step(second).Equals(record.Binding.Step(first)))) Add(_byStep, record.Binding.Step(second), effect);
             }
         }
         foreach (var source in With(typeof(Conclusion.ForbidStep)))
@@ -59,21 +60,21 @@ internal sealed class EffectIndex
     public IReadOnlyList<TAtom> AtomsOf<TAtom>() where TAtom : Atom =>
         (TAtom[])_atoms.GetOrAdd(typeof(TAtom), static (_, nodes) => nodes.Atoms.OfType<TAtom>().ToArray(), _nodes);
 
-    private static int[] StepsOf(Conclusion conclusion) => conclusion switch
+    private static (int First, int Second) StepsOf(Conclusion conclusion) => conclusion switch
     {
-        Conclusion.Need c => [c.Step],
-        Conclusion.Order c => [c.First, c.Second],
-        Conclusion.ForbidStep c => [c.Step],
-        Conclusion.Do c => [c.Before, c.After],
-        Conclusion.Caution c => [c.Step],
-        Conclusion.Check c => [c.Step],
-        Conclusion.Supply c => [c.Step],
-        Conclusion.Tool c => [c.Step],
-        Conclusion.Detail c => [c.Step],
-        Conclusion.Slower c => [c.Step],
-        Conclusion.Figure c => [c.Step],
-        Conclusion.Wait c => [c.From, c.Until],
-        _ => [],
+        Conclusion.Need c => (c.Step, -1),
+        Conclusion.Order c => (c.First, c.Second),
+        Conclusion.ForbidStep c => (c.Step, -1),
+        Conclusion.Do c => (c.Before, c.After),
+        Conclusion.Caution c => (c.Step, -1),
+        Conclusion.Check c => (c.Step, -1),
+        Conclusion.Supply c => (c.Step, -1),
+        Conclusion.Tool c => (c.Step, -1),
+        Conclusion.Detail c => (c.Step, -1),
+        Conclusion.Slower c => (c.Step, -1),
+        Conclusion.Figure c => (c.Step, -1),
+        Conclusion.Wait c => (c.From, c.Until),
+        _ => (-1, -1),
     };
 
     private static void Add<TKey, TItem>(Dictionary<TKey, List<TItem>> lists, TKey key, TItem item)

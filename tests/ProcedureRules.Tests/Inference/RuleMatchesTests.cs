@@ -42,8 +42,8 @@ public sealed class RuleMatchesTests
     {
         var result = Shipped.Plan(order).Beliefs.Network.Result;
         var atoms = new StandingAtoms(result);
-        // Every condition of every seventh rule: inference from nothing takes its time.
-        var edits = result.Rules.Rules.Where((rule, i) => i % 7 == 0 && rule.Patterns.Count > 1).SelectMany(rule => rule.Patterns.Select(pattern => (rule, pattern))).ToList();
+        // Every condition of some rules: inference from nothing takes its time.
+        var edits = result.Rules.Rules.Where((rule, i) => i % 37 == 0 && rule.Patterns.Count > 1).SelectMany(rule => rule.Patterns.Select(pattern => (rule, pattern))).ToList();
         var (more, known) = (0, 0);
 
         foreach (var (rule, pattern) in edits)
