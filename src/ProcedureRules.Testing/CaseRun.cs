@@ -40,7 +40,7 @@ internal sealed class CaseRun(ProcedureEngine engine, ScenarioCase of, Action<St
 
     private void Compare(ApprovedSection approved, Outcome outcome, int number)
     {
-        var lines = approved.DifferencesOf(PlanOutline.Of(outcome.Plan));
+        var lines = approved.DifferencesOf([.. PlanOutline.Of(outcome.Plan)]);
         var came = lines.Count == 0 ? "" : $"{Messages.Count(lines.Count, "line")} otherwise than in {approved.Span}";
         _results.Add(new ExpectationResult("the approved plan", of.Span, number, lines.Count == 0, came, () => lines.Count <= MostLines ? lines : [.. lines.Take(MostLines), "(and so on)"]));
     }

@@ -15,7 +15,7 @@ internal sealed record ApprovedRun(CaseResult Result, IReadOnlyList<(string Name
             var result = (isMeant(of) ? of.HeldTo(new Dictionary<int, ApprovedSection>()) : of).Run(
                 stage =>
                 {
-                    if (stage.Turn is { } turn && (isMeant(of) || stage.Approved is not null)) plans.Add((ApprovedSection.NameOf(of, turn), PlanOutline.Of(stage.Outcome.Plan)));
+                    if (stage.Turn is { } turn && (isMeant(of) || stage.Approved is not null)) plans.Add((ApprovedSection.NameOf(of, turn), [.. PlanOutline.Of(stage.Outcome.Plan)]));
                 },
                 cancellation);
             runs[i] = new ApprovedRun(result, plans);

@@ -13,32 +13,31 @@ namespace ProcedureRules.Testing.Approving;
 /// </summary>
 internal sealed class PlanOutline
 {
-    private readonly List<OutlineBlock> _blocks = [];
     private readonly Dictionary<string, HashSet<string>> _before = new(StringComparer.Ordinal);
     private readonly Plan _plan;
 
     private PlanOutline(Plan plan) => _plan = plan;
 
-    /// <summary>The blocks of a plan: the whole first, then the steps, then what stands beside them.</summary>
-    public static IReadOnlyList<OutlineBlock> Of(Plan plan)
+    /// <summary>The blocks of a plan: the whole first, then the steps, then what stands beside them. Each is put into words as it is asked for.</summary>
+    public static IEnumerable<OutlineBlock> Of(Plan plan)
     {
         var outline = new PlanOutline(plan);
-        outline.Head();
-        foreach (var step in plan.Steps) outline.Add($"step {step.Id}", outline.Lines(step));
-        outline.Beside();
-        return outline._blocks;
+        return from block in outline.Head().Concat(plan.Steps.Select(step => (Heading: $"step {step.Id}", Lines: outline.Lines(step)))).Concat(outline.Beside())
+               let lines = block.Lines.Select(line => line.ReplaceLineEndings(" ").Trim()).Where(line => line.Length > 0).ToList()
+               where lines.Count > 0
+               select new OutlineBlock(block.Heading, lines);
     }
 
     /// <summary>Whether rules say what a fact is, and nobody else does.</summary>
     public static bool IsWorkedOut(BeliefState beliefs, FactKey key) =>
         beliefs.Observations(key).Count == 0 && beliefs.SettersOf(key).Any() && !beliefs.Fact(key.Part, key.Fact).Contains(Value.Unknown(key.Fact));
 
-    private void Head()
+    private IEnumerable<(string Heading, IEnumerable<string> Lines)> Head()
     {
-        Add("labour", [_plan.Labour.ToDisplay(UnitSystem.Us)]);
-        Add("stops", _plan.Stops.Select(stop => $"{Sure(stop.IsSure)}{stop.Text} {By(stop.Reason)}"));
-        Add("cautions", _plan.Cautions.Select(Line));
-        Add("holds", _plan.Holds.Select(Line));
+        yield return ("labour", [_plan.Labour.ToDisplay(UnitSystem.Us)]);
+        yield return ("stops", _plan.Stops.Select(stop => $"{Sure(stop.IsSure)}{stop.Text} {By(stop.Reason)}"));
+        yield return ("cautions", _plan.Cautions.Select(Line));
+        yield return ("holds", _plan.Holds.Select(Line));
     }
 
     private IEnumerable<string> Lines(PlanStep step) =>
@@ -62,20 +61,20 @@ internal sealed class PlanOutline
         return [.. step.After.Where(before => !further.Contains(before))];
     }
 
-    private void Beside()
+    private IEnumerable<(string Heading, IEnumerable<string> Lines)> Beside()
     {
-        Add("choices", _plan.Choices.Select(choice => $"{choice.Text}: {choice.Ways[choice.Taken].Text}{By(choice.Because)}"));
-        Add("findings", _plan.Findings.Select(finding =>
+        yield return ("choices", _plan.Choices.Select(choice => $"{choice.Text}: {choice.Ways[choice.Taken].Text}{By(choice.Because)}"));
+        yield return ("findings", _plan.Findings.Select(finding =>
             $"{Word(finding.Verdict)}: {finding.Text}{(finding.For.Count > 0 ? $" for{By(finding.For)}" : "")}{(finding.Against.Count > 0 ? $" against{By(finding.Against)}" : "")}"));
-        Add("telling checks", _plan.TellingChecks.SelectMany(check => check.Answers.Select(answer =>
+        yield return ("telling checks", _plan.TellingChecks.SelectMany(check => check.Answers.Select(answer =>
             $"{check.Text} {answer.Answer}: {string.Join("; ", answer.Confirms.Select(cause => $"for {cause}").Concat(answer.RulesOut.Select(cause => $"not {cause}")))}")));
-        Add("questions", _plan.Questions.SelectMany(Lines));
-        Add("tools", _plan.Tools.Select(Line));
-        Add("supplies", _plan.Supplies.Select(Line));
-        Add("offers", _plan.Offers.Select(Line));
-        Add("assumptions", _plan.Assumptions.Select(item => item.Text.ToString()));
-        Add("conflicts", _plan.Conflicts.Select(conflict => Words.Conflict(conflict).ToString()));
-        Add("worked out", Values());
+        yield return ("questions", _plan.Questions.SelectMany(Lines));
+        yield return ("tools", _plan.Tools.Select(Line));
+        yield return ("supplies", _plan.Supplies.Select(Line));
+        yield return ("offers", _plan.Offers.Select(Line));
+        yield return ("assumptions", _plan.Assumptions.Select(item => item.Text.ToString()));
+        yield return ("conflicts", _plan.Conflicts.Select(conflict => Words.Conflict(conflict).ToString()));
+        yield return ("worked out", Values());
     }
 
     private static IEnumerable<string> Lines(PlanQuestion question)
@@ -99,11 +98,6 @@ internal sealed class PlanOutline
                 .Select(demand => demand.Record.Rule?.Title));
             if (by.Length > 0) yield return $"{key} at least {beliefs.Demanded(key.Part, key.Fact).ToDisplay(UnitSystem.Us)}, at most {beliefs.Allowed(key.Part, key.Fact).ToDisplay(UnitSystem.Us)}{by}";
         }
-    }
-
-    private void Add(string heading, IEnumerable<string> lines)
-    {
-        if (lines.Select(line => line.ReplaceLineEndings(" ").Trim()).Where(line => line.Length > 0).ToList() is { Count: > 0 } said) _blocks.Add(new OutlineBlock(heading, said));
     }
 
     private string OfDetail(PlanStep step, Wording detail)

@@ -37,7 +37,7 @@ internal sealed class Concern
         QuestionExpected question => OfRecords(Reading(question.Id), fact: Fact(question.Id)),
         ValueExpected value => OfRecords([], Fact($"{value.Part}.{value.Fact.Name}")),
         ConflictExpected conflict => OfRecords([], Fact($"{conflict.Part}.{conflict.Fact.Name}")),
-        FindingExpected finding => OfRecords(With(effect => effect.Conclusion is Conclusion.Finding said && said.Cause.Name == finding.Cause)),
+        FindingExpected finding => OfFinding(finding.Cause, With(effect => effect.Conclusion is Conclusion.Finding said && said.Cause.Name == finding.Cause)),
         EndExpected => OfRecords(With(effect => effect.Conclusion is Conclusion.Stop or Conclusion.ForbidStep or Conclusion.ForbidWork or Conclusion.ForbidState or Conclusion.Order)),
         WordsExpected words => Of(words),
         _ => _ => true,
@@ -69,6 +69,8 @@ internal sealed class Concern
     }
 
     private static Func<IConsequences, bool> OfSteps(List<Atom.Occurs> steps) => consequences => steps.Exists(consequences.Has);
+
+    private static Func<IConsequences, bool> OfFinding(string cause, List<int> findings) => consequences => consequences.Has(cause, findings);
 
     private static Func<IConsequences, bool> OfRecords(List<int> records, FactKey? fact = null) =>
         consequences => (fact is { } key && consequences.Has(key)) || records.Exists(consequences.Has);

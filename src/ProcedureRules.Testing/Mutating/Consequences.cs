@@ -25,5 +25,8 @@ internal sealed class Consequences : IConsequences
     /// <inheritdoc/>
     public bool Has(FactKey fact) => Has(NodeSort.Fact, _nodes.Of(fact)) || Has(NodeSort.Demand, _nodes.OfDemand(fact));
 
+    /// <inheritdoc/>
+    public bool Has(string cause, IReadOnlyList<int> findings) => findings.Any(Has);
+
     private bool Has(NodeSort sort, int index) => index >= 0 && Reach.Has(_reached, _nodes.NodeOf(new NodeRef(sort, index)));
 }

@@ -6,7 +6,10 @@ internal enum DifferenceSort
     /// <summary>Nothing is known that hides it.</summary>
     Plain,
 
-    /// <summary>What a step needs: the order of the steps may meet it unasked.</summary>
+    /// <summary>What a step needs, or comes after, of the step right before it.</summary>
+    Next,
+
+    /// <summary>What a step needs, or comes after: the steps may come in the same order unasked, since other things keep them in it.</summary>
     Order,
 
     /// <summary>What it hangs on is not known.</summary>
@@ -15,6 +18,9 @@ internal enum DifferenceSort
     /// <summary>Others say the same, or it is so without any step.</summary>
     Anyway,
 
-    /// <summary>The plan does not have the steps that it is about.</summary>
+    /// <summary>It only makes a difference to what hangs on something unknown that the plan does not ask for.</summary>
+    Unasked,
+
+    /// <summary>The plan does not have the steps that it is about, or says the same in the same words.</summary>
     Absent,
 }

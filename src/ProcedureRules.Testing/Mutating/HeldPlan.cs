@@ -21,7 +21,7 @@ internal sealed class HeldPlan
     public HeldPlan(Outcome outcome)
     {
         _outcome = outcome;
-        _outline = PlanOutline.Of(outcome.Plan);
+        _outline = [.. PlanOutline.Of(outcome.Plan)];
         _steps = [.. outcome.Plan.Steps.Select(step => step.Step)];
         Signs = new PlanSigns(outcome.Plan);
         if (outcome.Plan.Beliefs.Network != outcome.Beliefs.Network) return;
@@ -52,8 +52,7 @@ internal sealed class HeldPlan
     {
         // What has another course is told apart before anything is put into words.
         if (!plan.Steps.Select(step => step.Id).SequenceEqual(_outcome.Plan.Steps.Select(step => step.Id), StringComparer.Ordinal) || plan.Labour != _outcome.Plan.Labour) return true;
-        var outline = PlanOutline.Of(plan);
-        return outline.Count != _outline.Count || !outline.Zip(_outline).All(pair => pair.First.Heading == pair.Second.Heading && pair.First.Lines.SequenceEqual(pair.Second.Lines));
+        return !PlanOutline.Of(plan).SequenceEqual(_outline);
     }
 
     private static ulong[] Chosen(BeliefNetwork network)

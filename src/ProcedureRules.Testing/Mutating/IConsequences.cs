@@ -14,4 +14,9 @@ internal interface IConsequences
 
     /// <summary>Whether it concerns a fact, or what is demanded of it.</summary>
     bool Has(FactKey fact);
+
+    /// <summary>Whether it concerns what is found of a cause.</summary>
+    /// <param name="cause">The cause, by its name.</param>
+    /// <param name="findings">The records that speak of it.</param>
+    bool Has(string cause, IReadOnlyList<int> findings);
 }

@@ -1,6 +1,8 @@
+using ProcedureRules.Asking;
 using ProcedureRules.Beliefs;
 using ProcedureRules.Facts;
 using ProcedureRules.Inference;
+using ProcedureRules.Logic;
 
 namespace ProcedureRules.Testing.Mutating;
 
@@ -33,4 +35,10 @@ internal sealed class LabelChanges : IConsequences
     public bool Has(FactKey fact) => _beliefs.Exists(pair =>
         pair.Before.Fact(fact.Part, fact.Fact) != pair.After.Fact(fact.Part, fact.Fact) || pair.Before.SourceOf(fact) != pair.After.SourceOf(fact)
         || (fact.Fact.Type.IsQuantity && (pair.Before.Demanded(fact.Part, fact.Fact) != pair.After.Demanded(fact.Part, fact.Fact) || pair.Before.Allowed(fact.Part, fact.Fact) != pair.After.Allowed(fact.Part, fact.Fact))));
+
+    /// <inheritdoc/>
+    public bool Has(string cause, IReadOnlyList<int> findings) => _beliefs.Exists(pair => !Verdicts(pair.Before, cause).SequenceEqual(Verdicts(pair.After, cause)));
+
+    private static IEnumerable<(Part Part, Truth Truth)> Verdicts(BeliefState beliefs, string cause) =>
+        Verdict.Under(beliefs).Where(verdict => verdict.Cause.Name == cause).Select(verdict => (verdict.Part, verdict.Truth));
 }

@@ -7,13 +7,11 @@ namespace ProcedureRules.Testing.Mutating;
 internal sealed class PlanBudget
 {
     private const int Most = 12;
-    private const int MostSlow = 1;
 
-    // By DifferenceSort, measured on the shipped packs: what more plans would notice is less than one mutant in a hundred.
-    private static readonly int[] MostOf = [Most, 2, 3, 1, 1];
+    // By DifferenceSort, measured on the shipped packs: what more plans would notice is about one mutant in a hundred.
+    private static readonly int[] MostOf = [Most, 3, 1, 3, 1, 0, 0];
 
     private readonly int[] _made = new int[MostOf.Length];
-    private int _slow;
 
     /// <summary>Whether no more plans are made.</summary>
     public bool IsSpent => _made.Sum() >= Most;
@@ -22,9 +20,8 @@ internal sealed class PlanBudget
     public bool Allows(TriedStage tried, MadeDifference difference)
     {
         var sort = (int)difference.Sort;
-        // Where the plan shows the rule at work, it does so at other steps than those that it lacks.
-        if (difference.Sort == DifferenceSort.Absent && tried.IsAtWork) return false;
-        if (IsSpent || _made[sort] >= MostOf[sort] || (tried.Of.At.IsSlow && _slow++ >= MostSlow)) return false;
+        // A plan that is long to find takes as long as all others of a mutant: it is made where there is no other.
+        if (IsSpent || _made[sort] >= MostOf[sort] || (tried.Of.At.IsSlow && _made.Sum() > 0)) return false;
         _made[sort]++;
         return true;
     }

@@ -130,7 +130,7 @@ internal sealed class RuleTrial(RuleBase rules, IEnumerable<StagedRule> moments,
         var (here, elsewhere) = (new PlanBudget(), new PlanBudget());
         // Where the rule matches already, less often shows that it matches more.
         var others = Others(edit);
-        var known = _stages.OrderBy(stage => isThorough || stage.IsAtWork ? 0 : 1).ToList();
+        var known = _stages.OrderBy(stage => (stage.Of.At.IsSlow ? 2 : 0) + (isThorough || stage.IsAtWork ? 0 : 1)).ToList();
         foreach (var (tried, budget) in others.Select(stage => (stage, elsewhere)).Concat(known.Select(stage => (stage, here))))
         {
             cancellation.ThrowIfCancellationRequested();

@@ -1,18 +1,46 @@
 using ProcedureRules.Beliefs;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
+using ProcedureRules.Quantities;
 
 namespace ProcedureRules.Testing.Mutating;
 
 /// <summary>What keeps a difference from showing in the plan of a moment.</summary>
 internal static class Showing
 {
-    /// <summary>Whether the plan has the steps that a record is about; one that is about none is always about the plan.</summary>
+    /// <summary>
+    /// Whether the plan has the steps that a record is about; one that is about none is always about the plan. What forbids a step is about those
+    /// that are not there.
+    /// </summary>
     public static bool IsInPlan(TriedStage tried, Record record) =>
-        record.Premises.OfType<Atom.Occurs>().All(occurs => tried.Of.Stage.Outcome.Plan.Steps.Any(step => step.Step.Equals(occurs.Step)));
+        record.Effects.Any(effect => effect.Conclusion is Conclusion.ForbidStep) || record.Premises.OfType<Atom.Occurs>().All(occurs => tried.Of.At.Links.Has(occurs.Step));
 
     /// <summary>Whether an effect is a need at a step, which the order of the steps can meet by itself.</summary>
     public static bool IsOrder(Effect effect) => effect.Conclusion is Conclusion.Need { Step: >= 0 };
+
+    /// <summary>Whether steps that an effect orders are kept in their order by other things; null where it orders none.</summary>
+    public static bool? IsOrderKept(TriedStage tried, Record record, Effect effect) => effect.Conclusion switch
+    {
+        Conclusion.Need { Step: >= 0 } need => !tried.Of.At.Links.IsRightAfterChange(StateOf(record, effect)!.Value, record.Binding.Step(need.Step)),
+        Conclusion.Order order => !tried.Of.At.Links.IsRightAfter(record.Binding.Step(order.First), record.Binding.Step(order.Second)),
+        _ => null,
+    };
+
+    /// <summary>Whether any of some readings is asked for.</summary>
+    public static bool IsAsked(TriedStage tried, IEnumerable<Reading> readings) => readings.Any(reading => tried.Of.At.Links.Asks(reading.Id));
+
+    /// <summary>Whether anything is asked for that conditions of a record read.</summary>
+    public static bool IsAsked(TriedStage tried, Record record) => IsAsked(tried, record.Tests.SelectMany(test => test.Reads(record.Binding, tried.Of.Stage.Outcome.Beliefs.PartsOf)));
+
+    /// <summary>Whether a check reads alike with other limits or other words: the same words, the same verdict, and nothing else is read for it.</summary>
+    public static bool IsSaidAlike(TriedStage tried, Record record, Effect one, Effect other)
+    {
+        if (one.Conclusion is not Conclusion.Check before || other.Conclusion is not Conclusion.Check after || before.Step != after.Step || before.During != after.During) return false;
+        var (beliefs, binding) = (tried.Of.Stage.Outcome.Plan.Beliefs, record.Binding);
+        return before.Text.Render(beliefs, binding, UnitSystem.Us) == after.Text.Render(beliefs, binding, UnitSystem.Us)
+            && before.Limits.Evaluate(beliefs, binding) == after.Limits.Evaluate(beliefs, binding)
+            && before.Limits.Reads(binding, beliefs.PartsOf).SequenceEqual(after.Limits.Reads(binding, beliefs.PartsOf));
+    }
 
     /// <summary>The state that an effect asks for; null where it asks for none.</summary>
     public static GroundState? StateOf(Record record, Effect effect) =>

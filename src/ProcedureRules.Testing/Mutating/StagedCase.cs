@@ -9,6 +9,7 @@ internal sealed class StagedCase
     private readonly Lazy<Concern> _concern;
     private readonly Lazy<StandingAtoms> _atoms;
     private readonly Lazy<HeldPlan>? _held;
+    private readonly Lazy<PlanLinks> _links;
     private readonly Lazy<bool> _isReadHeard;
 
     public StagedCase(ScenarioCase of, Stage stage)
@@ -16,6 +17,7 @@ internal sealed class StagedCase
         (Case, Stage, Planner) = (of, stage, new StagePlanner(stage));
         _concern = new(() => new Concern(stage));
         _atoms = new(() => new StandingAtoms(stage.Outcome.Beliefs.Network.Result));
+        _links = new(() => new PlanLinks(stage.Outcome.Plan));
         _held = stage.Approved is null ? null : new(() => new HeldPlan(stage.Outcome));
         _isReadHeard = new(() => stage.Judging.Any(expected => expected is WordsExpected { Keyword: "assumption" }) || (stage.Approved is not null && stage.Outcome.Plan.Assumptions.Count > 0));
     }
@@ -34,6 +36,9 @@ internal sealed class StagedCase
 
     /// <summary>The atoms that hold at it.</summary>
     public StandingAtoms Atoms => _atoms.Value;
+
+    /// <summary>What of its plan tells whether a change can show.</summary>
+    public PlanLinks Links => _links.Value;
 
     /// <summary>The approved plan that it is held to; null where it is held to none.</summary>
     public HeldPlan? Held => _held?.Value;
