@@ -15,6 +15,9 @@ internal sealed record MadeDifference(
     /// <summary>Whether the plan has the steps that it is about.</summary>
     public bool IsInPlan => Effects.Count == 0 || Effects.Any(said => Showing.IsInPlan(Tried, said.Record));
 
+    /// <summary>Whether a check reads alike with it and without, and nothing else comes or goes.</summary>
+    public bool IsSaidAlike => Effects.Count == 0 && Turned.Count == 0 && !IsOfMoments;
+
     /// <summary>What is known of how it shows: the likeliest of all that comes or goes.</summary>
     public DifferenceSort Sort
     {
@@ -23,7 +26,8 @@ internal sealed record MadeDifference(
             // A plan that stops asks about the steps that it would have.
             if (!IsInPlan) return !Tried.Of.At.Links.HasSteps && Effects.Any(said => Showing.IsAsked(Tried, said.Record)) ? DifferenceSort.Open : DifferenceSort.Absent;
             if (Effects.Count > 0) return IsOpen ? DifferenceSort.Open : Effects.Where(said => Showing.IsInPlan(Tried, said.Record)).Min(said => SortOf(said.Record, said.Effect));
-            if (Turned.Count == 0) return IsOfMoments ? DifferenceSort.Plain : DifferenceSort.Absent;
+            if (IsSaidAlike) return DifferenceSort.Absent;
+            if (Turned.Count == 0) return DifferenceSort.Plain;
             var isAsked = Showing.IsAsked(Tried, Turned.SelectMany(turned => turned.Test.Reads(turned.Record.Binding, Tried.Of.Stage.Outcome.Beliefs.PartsOf)));
             return isAsked ? (IsOpen ? DifferenceSort.Open : DifferenceSort.Plain) : IsOpen ? DifferenceSort.Unasked : DifferenceSort.Open;
         }

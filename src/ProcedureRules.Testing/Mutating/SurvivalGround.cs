@@ -30,6 +30,7 @@ internal sealed class SurvivalGround
             return $"{(moments.All(moment => moment.Forms.Forms.All(form => form.IsOff)) ? "the rule does not hold, with the change or without," : "it makes no difference")} at {Any(moments.Count)} that the rule is tried at";
         var planned = differences.Where(difference => difference.IsInPlan).ToList();
         if (planned.Count == 0) return $"no plan has the steps that it makes a difference to ({Messages.Count(differences.Count, "moment")})";
+        if (planned.All(difference => difference.IsSaidAlike)) return $"the check reads alike with it, in its words and its verdict ({Messages.Count(planned.Count, "moment")})";
         if (planned.All(difference => difference.IsOpen)) return $"what the rule hangs on is not known where it makes a difference ({Messages.Count(planned.Count, "moment")})";
         var ground = new SurvivalGround();
         foreach (var difference in planned.Where(difference => !difference.IsOpen))

@@ -1,7 +1,6 @@
 using ProcedureRules.Beliefs;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
-using ProcedureRules.Testing.Expectations;
 
 namespace ProcedureRules.Testing.Mutating;
 

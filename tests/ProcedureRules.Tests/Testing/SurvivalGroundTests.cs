@@ -46,6 +46,12 @@ public sealed class SurvivalGroundTests
         Assert.Equal("it makes no difference at the one moment that the rule is tried at", Of("", "a small gap", "2 in becomes 3 in in 'pan.gap < 2 in'", "1 in"));
 
     [Fact]
+    public void Why_ACheckReadsAlike_IsSaid() =>
+        Assert.Equal(
+            "the check reads alike with it, in its words and its verdict (1 moment)",
+            Of(Deep.Replace("need: cover.place is off", "check: pan.gap <= 50 in, text: Not too wide", StringComparison.Ordinal), "deep work", "50 in becomes 40 in", "1 in", expect: "check: Not too wide, is: within"));
+
+    [Fact]
     public void Why_TheRuleNeverHolds_IsSaid() =>
         Assert.Equal("the rule does not hold, with the change or without, at the one moment that the rule is tried at", Of("", "a small gap", "drop the conclusion 'Mind the gap'", "4 in"));
 
