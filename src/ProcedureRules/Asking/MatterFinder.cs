@@ -115,14 +115,16 @@ internal sealed class MatterFinder
             if (_beliefs.Required(open) >= Assurance.Provisional)
                 foreach (var option in book.Options(key)) AskWhetherForbidden(option);
             if (_beliefs.Available(open) == Assurance.No || key is not ChoiceKey.OfRule rule) continue;
+            // A choice at a step that is not in the plan is nobody's.
+            var rests = _beliefs.Network.RecordsSupporting(open)[0].Record;
             foreach (var option in book.Options(key))
             {
                 if (option.Option?.If is not { } condition || condition.Evaluate(_beliefs, rule.Binding) != Truth.Unknown) continue;
                 var text = new Wording(option.Option.Text, _beliefs, rule.Binding);
-                Add(condition.Reads(rule.Binding, _beliefs.PartsOf), Urgency.Work, new Wording(units => $"whether this way is open: {text.In(units)}"), option, null, isCondition: false);
+                Add(condition.Reads(rule.Binding, _beliefs.PartsOf), Urgency.Work, new Wording(units => $"whether this way is open: {text.In(units)}"), option, null, isCondition: false, rests);
             }
             foreach (var (_, readings) in _settling.Of(open))
-                Add(readings, Urgency.Work, new Wording($"whether this comes up: {Words.Choice(key)}"), key, null);
+                Add(readings, Urgency.Work, new Wording($"whether this comes up: {Words.Choice(key)}"), key, null, rests: rests);
         }
     }
 
