@@ -14,13 +14,19 @@ internal static class QuestionWriter
     /// <summary>The id of a key, as it is set again: a fact's path, a relation with its parts, a part's name.</summary>
     public static string IdOf(Reading reading) => reading.Id;
 
-    /// <summary>The step that finds a fact out, where it is done anyway, or takes work whose needs do not hold now and inference has seen it.</summary>
-    public static Step? CheckFor(BeliefState beliefs, Reading reading)
+    /// <summary>The step that finds out a reading, whether or not it takes any work; null where none does.</summary>
+    public static Step? FindingOut(BeliefState beliefs, Reading reading)
     {
         if (reading is not Reading.OfFact { Key: var key } || key.Fact.FindOperation is not { } name) return null;
         if (!beliefs.Network.Result.Rules.Vocabulary.Operations.TryGetValue(name, out var operation)) return null;
         var step = new Step(operation, key.Part);
-        if (!beliefs.Network.AtomsOf<Atom.Occurs>().Any(atom => atom.Step.Equals(step))) return null;
+        return beliefs.Network.AtomsOf<Atom.Occurs>().Any(atom => atom.Step.Equals(step)) ? step : null;
+    }
+
+    /// <summary>The step that finds a fact out, where it is done anyway, or takes work whose needs do not hold now and inference has seen it.</summary>
+    public static Step? CheckFor(BeliefState beliefs, Reading reading)
+    {
+        if (FindingOut(beliefs, reading) is not { } step) return null;
         if (Requirements.IsDue(beliefs, new Atom.Occurs(step))) return step;
         var situation = beliefs.Network.Result.Situation;
         foreach (var (source, level) in beliefs.SaidOf(step))

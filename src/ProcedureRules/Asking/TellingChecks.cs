@@ -1,4 +1,5 @@
 using ProcedureRules.Beliefs;
+using ProcedureRules.Choosing;
 using ProcedureRules.Facts;
 using ProcedureRules.Language;
 using ProcedureRules.Logic;
@@ -16,6 +17,7 @@ internal sealed class TellingChecks(BeliefState beliefs)
     private const int Most = 5;
     private readonly FindingWork _work = new(beliefs);
     private readonly Openness _openness = new(beliefs);
+    private readonly Prohibitions _prohibitions = new(beliefs);
 
     public static IReadOnlyList<PlanTellingCheck> Of(BeliefState beliefs)
     {
@@ -44,7 +46,8 @@ internal sealed class TellingChecks(BeliefState beliefs)
             if (beliefs.Available(record, source.Index) is not (Assurance.No or Assurance.Sure)) open.AddRange(_openness.Behind(beliefs.Network.ReadingsOf(record)));
         }
 
-        return [.. open.Distinct()];
+        // What may not be done now is no way to find out.
+        return [.. open.Distinct().Where(reading => QuestionWriter.FindingOut(beliefs, reading) is not { } check || _prohibitions.Of(check) is null)];
     }
 
     private List<(TellingAnswer Answer, bool Changes, int Left)> Answers(Reading reading, HashSet<(Cause, Part)> rivals)

@@ -85,5 +85,15 @@ public class TellingCheckTests
     [Fact]
     public void Checks_WhereNothingIsPossible_AreNone() => Assert.Empty(Plan("pump.silent=yes").TellingChecks);
 
+    [Theory]
+    [InlineData("red", "pump.silent, pump.wear")]
+    [InlineData("blue", "pump.silent, pump.pressure, pump.wear")]
+    public void Checks_ThatMayNotBeDone_AreNotOffered(string colour, string checks)
+    {
+        const string NotNow = "  - {rule: a red one is under load, for: {s: step}, when: [ s does read_pressure, pump.colour is red ], then: [ {forbid: s} ], because: It would burst., basis: none}\n";
+
+        Assert.Equal(checks, string.Join(", ", OnePack.Plan($"{Pack}\n{NotNow}", "pump: pump", "diagnose", $"pump.colour={colour}").TellingChecks.Select(check => check.Id)));
+    }
+
     private static Plan Plan(params string[] statements) => OnePack.Plan(Pack, "pump: pump", "diagnose", statements);
 }
