@@ -13,10 +13,10 @@ namespace ProcedureRules.Testing.Approving;
 /// </summary>
 internal sealed class PlanOutline
 {
-    private readonly Dictionary<string, HashSet<string>> _before = new(StringComparer.Ordinal);
     private readonly Plan _plan;
+    private readonly IReadOnlyDictionary<string, IReadOnlyList<string>> _nearest;
 
-    private PlanOutline(Plan plan) => _plan = plan;
+    private PlanOutline(Plan plan) => (_plan, _nearest) = (plan, NearestSteps.Of(plan));
 
     /// <summary>The blocks of a plan: the whole first, then the steps, then what stands beside them. Each is put into words as it is asked for.</summary>
     public static IEnumerable<OutlineBlock> Of(Plan plan)
@@ -49,17 +49,9 @@ internal sealed class PlanOutline
         .. step.Waits.Select(wait => $"wait {Span(wait)}: {wait.Text} {By(wait.Reason)}"),
         .. step.Detail.Select(detail => $"detail: {detail}{OfDetail(step, detail)}"),
         .. step.Checks.Select(check => $"check{(check.During ? " meanwhile" : "")}, {Verdict(check.Verdict)}: {check.Text} {By(check.Reason)}"),
-        .. Nearest(step) is { Count: > 0 } nearest ? new[] { $"after {string.Join(", ", nearest)}" } : [],
+        .. _nearest[step.Id] is { Count: > 0 } nearest ? new[] { $"after {string.Join(", ", nearest)}" } : [],
         .. step.Because.Count > 0 ? new[] { $"because{By(step.Because)}" } : [],
     ];
-
-    // What comes before one that it has to come after anyway goes without saying.
-    private List<string> Nearest(PlanStep step)
-    {
-        var further = step.After.SelectMany(before => _before[before]).ToHashSet();
-        _before[step.Id] = [.. further, .. step.After];
-        return [.. step.After.Where(before => !further.Contains(before))];
-    }
 
     private IEnumerable<(string Heading, IEnumerable<string> Lines)> Beside()
     {

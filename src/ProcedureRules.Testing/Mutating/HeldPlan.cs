@@ -2,7 +2,6 @@ using ProcedureRules.Beliefs;
 using ProcedureRules.Facts;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
-using ProcedureRules.Packs;
 using ProcedureRules.Plans;
 using ProcedureRules.Quantities;
 using ProcedureRules.Testing.Approving;
@@ -32,9 +31,6 @@ internal sealed class HeldPlan
 
     /// <summary>The lines that name their rules.</summary>
     public PlanSigns Signs { get; }
-
-    /// <summary>Whether a step of the plan changes a state.</summary>
-    public bool Changes(Part part, Aspect aspect) => _outcome.Plan.Steps.Any(step => step.Changes.Any(change => change.Before.Part == part && change.Before.Aspect == aspect));
 
     /// <summary>Whether what is believed before any way is chosen makes sure that the plan comes out otherwise: a figure, a step that is due, or one that cannot be.</summary>
     public bool IsOtherwise(BeliefState beliefs)

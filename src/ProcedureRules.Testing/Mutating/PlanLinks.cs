@@ -1,6 +1,9 @@
+using ProcedureRules.Facts;
 using ProcedureRules.Inference;
 using ProcedureRules.Language;
+using ProcedureRules.Packs;
 using ProcedureRules.Plans;
+using ProcedureRules.Testing.Approving;
 
 namespace ProcedureRules.Testing.Mutating;
 
@@ -10,20 +13,10 @@ internal sealed class PlanLinks
     private readonly Plan _plan;
     private readonly HashSet<Step> _steps;
     private readonly HashSet<string> _asked;
-    private readonly Dictionary<string, HashSet<string>> _rightAfter = new(StringComparer.Ordinal);
+    private readonly IReadOnlyDictionary<string, IReadOnlyList<string>> _rightAfter;
 
-    public PlanLinks(Plan plan)
-    {
-        (_plan, _steps, _asked) = (plan, [.. plan.Steps.Select(step => step.Step)], [.. plan.Questions.Select(question => question.Id)]);
-        var before = new Dictionary<string, HashSet<string>>(StringComparer.Ordinal);
-        foreach (var step in plan.Steps)
-        {
-            // What comes before one that it has to come after anyway would stay there.
-            var further = step.After.SelectMany(id => before[id]).ToHashSet(StringComparer.Ordinal);
-            before[step.Id] = [.. further, .. step.After];
-            _rightAfter[step.Id] = [.. step.After.Where(id => !further.Contains(id))];
-        }
-    }
+    public PlanLinks(Plan plan) =>
+        (_plan, _steps, _asked, _rightAfter) = (plan, [.. plan.Steps.Select(step => step.Step)], [.. plan.Questions.Select(question => question.Id)], NearestSteps.Of(plan));
 
     /// <summary>Whether the plan has any steps.</summary>
     public bool HasSteps => _steps.Count > 0;
@@ -40,12 +33,17 @@ internal sealed class PlanLinks
     /// <summary>Whether a step comes right after the one that last changed a state.</summary>
     public bool IsRightAfterChange(GroundState state, Step step) => IndicesOf(step).Any(at => LastChange(state, at) is { } change && _rightAfter[_plan.Steps[at].Id].Contains(change.Id));
 
+    /// <summary>Whether a step of the plan changes a state.</summary>
+    public bool Changes(Part part, Aspect aspect) => _plan.Steps.Any(step => Changes(step, part, aspect));
+
+    private static bool Changes(PlanStep step, Part part, Aspect aspect) => step.Changes.Any(change => change.Before.Part == part && ReferenceEquals(change.Before.Aspect, aspect));
+
     private IEnumerable<int> IndicesOf(Step step) => Has(step) ? Enumerable.Range(0, _plan.Steps.Count).Where(at => _plan.Steps[at].Step.Equals(step)) : [];
 
     private PlanStep? LastChange(GroundState state, int before)
     {
         for (var at = before - 1; at >= 0; at--)
-            if (_plan.Steps[at].Changes.Any(change => change.Before.Part == state.Part && ReferenceEquals(change.Before.Aspect, state.Aspect))) return _plan.Steps[at];
+            if (Changes(_plan.Steps[at], state.Part, state.Aspect)) return _plan.Steps[at];
         return null;
     }
 }

@@ -47,12 +47,8 @@ internal static class Showing
         effect.Conclusion is Conclusion.Need need ? new GroundState(record.Binding.Part(need.State.Slot), need.State.Aspect, need.State.States) : null;
 
     /// <summary>Whether a state is so without any step of the plan.</summary>
-    public static bool IsSoAnyway(TriedStage tried, GroundState state)
-    {
-        var plan = tried.Of.Stage.Outcome.Plan;
-        return state.States.Has(plan.Situation.StateNow(state.Part, state.Aspect))
-            && !plan.Steps.Any(step => step.Changes.Any(change => change.Before.Part == state.Part && ReferenceEquals(change.Before.Aspect, state.Aspect)));
-    }
+    public static bool IsSoAnyway(TriedStage tried, GroundState state) =>
+        state.States.Has(tried.Of.Stage.Outcome.Plan.Situation.StateNow(state.Part, state.Aspect)) && !tried.Of.At.Links.Changes(state.Part, state.Aspect);
 
     /// <summary>The rules beside the one tried that ask for the same of the same step, or support the same; as firmly as the plan has it.</summary>
     public static IEnumerable<string> Others(TriedStage tried, Record record, Effect effect)

@@ -36,7 +36,7 @@ internal sealed class TriedStage(StagedRule of)
     /// speaks of what it leads to.
     /// </summary>
     public bool IsAtWork => _isAtWork ??= of.At.Held is not { } held ? Relevance.Of(of) > 0
-        : held.Signs.Have(Rule) || of.Of.SelectMany(at => Records[at].Effects).Any(effect => effect.Atom is Atom.Wanted wanted && held.Changes(wanted.Part, wanted.Aspect));
+        : held.Signs.Have(Rule) || of.Of.SelectMany(at => Records[at].Effects).Any(effect => effect.Atom is Atom.Wanted wanted && of.At.Links.Changes(wanted.Part, wanted.Aspect));
 
     /// <summary>Its turn among the moments of its scenario, which are much alike.</summary>
     public int Turn { get; init; }
